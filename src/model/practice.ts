@@ -1,0 +1,76 @@
+// Who prints the sheets, and everything that a practice settles once for all its plans.
+import type { Place, SourceText } from '../finding/place.ts';
+import type { CheckName, Severity } from '../finding/checks.ts';
+import type { Interval } from '../units/interval.ts';
+
+/** All in milliseconds; ranges are allowed but for a breath. */
+export interface Timing {
+  readonly move: Interval;
+  readonly pause: Interval;
+  readonly rest: Interval;
+  readonly changeSides: Interval;
+  readonly betweenItems: Interval;
+  readonly breath: number;
+}
+
+export type SettlesBy = 'same-evening' | 'next-morning' | 'within-24-hours';
+
+/** Whole points 0 to 10; the three ranges cover the scale without gap or overlap. */
+export interface PainRanges {
+  readonly carryOn: Interval;
+  readonly easeOff: Interval;
+  readonly stop: Interval;
+}
+
+/** What a practice says of one check: a severity of its own, `off`, or numbers of its own. */
+export interface CheckSetting {
+  readonly severity: Severity | 'off' | null;
+  /** Percentages as thousandths of a percent, other numbers as they are. */
+  readonly numbers: ReadonlyMap<string, number>;
+  readonly place: Place;
+}
+
+export interface Concern {
+  readonly limits: readonly string[];
+  readonly positions: readonly string[];
+}
+
+/** Ids that may be used, with the practice's own words for them where it gives some. */
+export interface Vocabulary {
+  readonly positions: ReadonlySet<string>;
+  readonly kit: ReadonlySet<string>;
+  readonly muscles: ReadonlySet<string>;
+  readonly demands: ReadonlySet<string>;
+  readonly concerns: ReadonlyMap<string, Concern>;
+  /** The practice's own words, by kind and id; they win over those of the words pack. */
+  readonly words: Readonly<Record<VocabularyKind, ReadonlyMap<string, string>>>;
+}
+
+export type VocabularyKind = 'positions' | 'kit' | 'muscles' | 'demands' | 'concerns';
+
+export interface Practice {
+  readonly source: SourceText;
+  readonly name: string;
+  readonly contact: string;
+  readonly emergency: string;
+  readonly emergencyIf: readonly string[];
+  readonly getInTouch: readonly string[];
+  readonly stopIf: readonly string[];
+  readonly language: string;
+  readonly paper: 'a4' | 'letter';
+  readonly timing: Timing;
+  readonly pain: PainRanges;
+  readonly settlesBy: SettlesBy;
+  /** Easiest first. */
+  readonly bands: readonly string[];
+  readonly practitioners: ReadonlyMap<string, string>;
+  readonly vocabulary: Vocabulary;
+  readonly checks: ReadonlyMap<CheckName, CheckSetting>;
+}
+
+/** The one person behind a code: never under version control. */
+export interface Person {
+  readonly code: string;
+  readonly name: string | null;
+  readonly language: string | null;
+}

@@ -1,0 +1,90 @@
+// Lengths of time as a practice writes them: `5 s`, `2 min`, `1 min 30 s`, `6 breaths`, `20-30 s`.
+// Kept in whole milliseconds, or in breaths until the practice's own length of a breath is known.
+import { type Interval, mapEnds } from './interval.ts';
+import { parseCounts, parseThousandthsRange } from './number.ts';
+import { misread, type Reading, read } from './reading.ts';
+
+/** `range` is in milliseconds, or counts breaths. */
+export interface Duration {
+  readonly unit: 'ms' | 'breaths';
+  readonly range: Interval;
+}
+
+const LONGEST_S = 86_400;
+const LONGEST_MIN = 1_440;
+const UNITS_MEANT: Readonly<Record<string, string>> = {
+  sec: 's', secs: 's', second: 's', seconds: 's', "''": 's', '"': 's',
+  m: 'min', mins: 'min', minute: 'min', minutes: 'min', "'": 'min',
+  breathe: 'breaths', breathes: 'breaths', br: 'breaths',
+};
+
+export function milliseconds(range: Interval): Duration {
+  return { unit: 'ms', range };
+}
+
+/** The length in milliseconds, given the length of one breath. */
+export function durationMs(duration: Duration, breathMs: number): Interval {
+  return duration.unit === 'ms' ? duration.range : mapEnds(duration.range, (n) => n * breathMs);
+}
+
+/** Reads a duration; `0 s` passes here, and the key decides whether it may. */
+export function parseDuration(text: string): Reading<Duration> {
+  const mixed = /^(\d+)\s*min\s+(\d[\d.]*)\s*s$/.exec(text);
+  if (mixed) return minutesAndSeconds(mixed[1] as string, mixed[2] as string);
+  const simple = /^([^a-z'"]*[^a-z'"\s])\s*([a-z'"]+)$/i.exec(text);
+  if (!simple) return withoutUnit(text);
+  const amount = simple[1] as string;
+  const unit = simple[2] as string;
+  if (unit === 's') return inMilliseconds(amount, LONGEST_S, 's', 1);
+  if (unit === 'min') return inMilliseconds(amount, LONGEST_MIN, 'min', 60);
+  if (unit === 'breath' || unit === 'breaths') return inBreaths(amount);
+  if (/^h(ours?|rs?)?$/i.test(unit) && /^\d+(\.\d+)?$/.test(amount)) {
+    return misread('unit-unknown', 'is written in s or min', `${Number(amount) * 60} min`);
+  }
+  const meant = UNITS_MEANT[unit.toLowerCase()] ?? (unit.toLowerCase() === 's' ? 's' : undefined);
+  return meant
+    ? misread('unit-unknown', `has the unit "${unit}", which is not known`, `${amount} ${meant}`)
+    : misread('unit-unknown', `has "${unit}" for a unit; known are s, min and breaths`, `${amount} s`);
+}
+
+function inMilliseconds(amount: string, largest: number, unit: string, seconds: number) {
+  const reading = parseThousandthsRange(amount, largest, unit);
+  if (!reading.ok) return reading;
+  return read(milliseconds(mapEnds(reading.value, (end) => end * seconds)));
+}
+
+function inBreaths(amount: string): Reading<Duration> {
+  const reading = parseCounts(amount, 1_000);
+  if (reading.ok) return read({ unit: 'breaths', range: reading.value });
+  const { check, says, write } = reading.misread;
+  return misread(check, says, write === undefined ? undefined : `${write} breaths`);
+}
+
+function minutesAndSeconds(minutes: string, seconds: string): Reading<Duration> {
+  const a = inMilliseconds(minutes, LONGEST_MIN, 'min', 60);
+  if (!a.ok) return a;
+  const b = inMilliseconds(seconds, LONGEST_S, 's', 1);
+  if (!b.ok) return b;
+  const total = a.value.range[0] + b.value.range[0];
+  return read(milliseconds([total, total]));
+}
+
+function withoutUnit(text: string): Reading<Duration> {
+  const twoUnits = /^(\d[\d.]*)\s*(s|min)\s*[-–]\s*(\d[\d.]*)\s*(s|min)$/.exec(text);
+  if (twoUnits) {
+    const [, low = '', lowUnit, high = '', highUnit] = twoUnits;
+    const right =
+      lowUnit === highUnit
+        ? `${low}-${high} ${lowUnit}`
+        : `${Number(low) * (lowUnit === 'min' ? 60 : 1)}-${Number(high) * (highUnit === 'min' ? 60 : 1)} s`;
+    return misread('not-understood', 'has a unit inside its range; a range has one unit, after it', right);
+  }
+  if (/^[\d.,]+(\s*[-–]\s*[\d.,]+)?$/.test(text)) {
+    const checked = parseThousandthsRange(text, Number.MAX_SAFE_INTEGER / 1000, 's');
+    return checked.ok ? misread('unit-missing', 'needs a unit', `${text} s`) : checked;
+  }
+  if (/^-\s*\d/.test(text)) return misread('out-of-range', `says ${text}, which is below zero`);
+  const checked = parseThousandthsRange(text, LONGEST_S, 's');
+  if (!checked.ok && checked.misread.check === 'number-unclear') return checked;
+  return misread('not-understood', `says "${text}", which is no length of time`, '30 s');
+}

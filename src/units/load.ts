@@ -1,0 +1,118 @@
+// What a person works against: a weight, a band, her own body, or a share of what she can lift.
+import { type Interval, scaled, ZERO } from './interval.ts';
+import { parseCounts, parseThousandthsRange, THOUSANDTHS } from './number.ts';
+import { misread, type Reading, read } from './reading.ts';
+
+/** One pound in kilograms, exact by the international yard and pound agreement of 1959. */
+export const KG_PER_LB = 0.45359237;
+
+/** Amounts are in thousandths of the unit; percents in thousandths of a percent. */
+export type Load =
+  | { readonly kind: 'mass'; readonly unit: 'kg' | 'lb'; readonly pieces: number; readonly amount: Interval }
+  | { readonly kind: 'band'; readonly band: string }
+  | { readonly kind: 'body-weight'; readonly percent: Interval | null }
+  | { readonly kind: 'rm'; readonly reps: Interval }
+  | { readonly kind: 'percent-1rm'; readonly percent: Interval };
+
+const HEAVIEST = 1_000;
+const MOST_PERCENT = 300;
+
+/** Reads a load. `bands` are the practice's own names; anything else that is no weight is no load. */
+export function parseLoad(text: string, bands: readonly string[]): Reading<Load> {
+  if (bands.includes(text)) return read({ kind: 'band', band: text });
+  if (/^body[ -]?weight$/i.test(text)) {
+    return text === 'body weight'
+      ? read({ kind: 'body-weight', percent: null })
+      : misread('not-understood', `says "${text}"`, 'body weight');
+  }
+  const mass = /^(?:(\d+)\s*x\s*)?([^a-z%]*[^a-z%\s])\s*(kg|lb)$/.exec(text);
+  if (mass) return massOf(mass[1], mass[2] as string, mass[3] as 'kg' | 'lb');
+  const share = /^([^a-z%]*[^a-z%\s])\s*%\s*(body weight|1rm)$/.exec(text);
+  if (share) return shareOf(share[1] as string, share[2] as 'body weight' | '1rm');
+  const rm = /^([^a-z%]*[^a-z%\s])\s*rm$/.exec(text);
+  if (rm) {
+    const reps = parseCounts(rm[1] as string, 100);
+    return reps.ok ? read({ kind: 'rm', reps: reps.value }) : withTail(reps, 'rm');
+  }
+  return noLoad(text);
+}
+
+function massOf(pieces: string | undefined, amount: string, unit: 'kg' | 'lb'): Reading<Load> {
+  const reading = parseThousandthsRange(amount, HEAVIEST, unit);
+  if (!reading.ok) return reading;
+  if (reading.value[0] <= 0) return misread('out-of-range', `says ${amount} ${unit}, which is no load`);
+  const count = pieces === undefined ? read(1) : countOfPieces(pieces);
+  return count.ok ? read({ kind: 'mass', unit, pieces: count.value, amount: reading.value }) : count;
+}
+
+function countOfPieces(text: string): Reading<number> {
+  const count = parseCounts(text, 10);
+  return count.ok ? read(count.value[0]) : count;
+}
+
+function shareOf(amount: string, of: 'body weight' | '1rm'): Reading<Load> {
+  const reading = parseThousandthsRange(amount, MOST_PERCENT, `% ${of}`);
+  if (!reading.ok) return reading;
+  if (reading.value[0] <= 0) return misread('out-of-range', `says ${amount} %, which is no load`);
+  return read(
+    of === '1rm'
+      ? { kind: 'percent-1rm', percent: reading.value }
+      : { kind: 'body-weight', percent: reading.value },
+  );
+}
+
+function withTail(reading: Reading<never> | Reading<Interval>, tail: string): Reading<never> {
+  if (reading.ok) throw new Error('a reading that succeeded has no misread');
+  const { check, says, write } = reading.misread;
+  return misread(check, says, write === undefined ? undefined : `${write} ${tail}`);
+}
+
+function noLoad(text: string): Reading<never> {
+  if (/^[\d.,]+(\s*[-–]\s*[\d.,]+)?$/.test(text)) {
+    const checked = parseThousandthsRange(text, HEAVIEST, 'kg');
+    return checked.ok ? misread('unit-missing', 'needs a unit', `${text} kg`) : checked;
+  }
+  const meant = /^([\d.]+(?:\s*[-–]\s*[\d.]+)?)\s*(kgs?|kilos?|kilograms?|lbs?|pounds?|g)\.?$/i.exec(text);
+  if (meant) {
+    const unit = /^k/i.test(meant[2] as string) ? 'kg' : /^[lp]/i.test(meant[2] as string) ? 'lb' : 'kg';
+    return misread('unit-unknown', `has the unit "${meant[2]}", which is not known`, `${meant[1]} ${unit}`);
+  }
+  if (/%\s*$/.test(text)) {
+    return misread('not-understood', `says "${text}", but not of what`, `${text.trim()} 1rm`);
+  }
+  return misread('not-understood', `says "${text}", which is neither a weight nor a band of practice.yaml`, '4 kg');
+}
+
+/** Weight in kilograms, where the load has one: bands, body weight and rm count 0. */
+export function loadKg(load: Load | null, oneRepMaxKg: Interval | null): Interval {
+  if (load?.kind === 'mass') {
+    const perUnit = load.unit === 'kg' ? 1 : KG_PER_LB;
+    return scaled(load.amount, (load.pieces * perUnit) / THOUSANDTHS);
+  }
+  if (load?.kind === 'percent-1rm' && oneRepMaxKg) {
+    return [
+      (load.percent[0] * oneRepMaxKg[0]) / (100 * THOUSANDTHS),
+      (load.percent[1] * oneRepMaxKg[1]) / (100 * THOUSANDTHS),
+    ];
+  }
+  return ZERO;
+}
+
+/** A load in the form that a practice writes: `2 x 4.5 kg`, `70 % 1rm`. */
+export function formatLoad(load: Load): string {
+  if (load.kind === 'band') return load.band;
+  if (load.kind === 'rm') return `${formatRange(load.reps)} rm`;
+  if (load.kind === 'mass') {
+    const pieces = load.pieces === 1 ? '' : `${load.pieces} x `;
+    return `${pieces}${formatRange(scaled(load.amount, 1 / THOUSANDTHS))} ${load.unit}`;
+  }
+  if (load.kind === 'percent-1rm') return `${formatRange(scaled(load.percent, 1 / THOUSANDTHS))} % 1rm`;
+  return load.percent === null
+    ? 'body weight'
+    : `${formatRange(scaled(load.percent, 1 / THOUSANDTHS))} % body weight`;
+}
+
+/** `8-12`, or `8` where both ends are one. */
+export function formatRange([low, high]: Interval): string {
+  return low === high ? String(low) : `${low}-${high}`;
+}

@@ -1,0 +1,100 @@
+// The smaller measures of a dose and a plan: tempo, effort, percentages, angles, pain, intervals of days.
+import { type Interval, scaled } from './interval.ts';
+import { parseCounts, parseThousandths, parseThousandthsRange, THOUSANDTHS, whyNoNumber } from './number.ts';
+import { misread, type Reading, read } from './reading.ts';
+
+/** Seconds of the four phases in the order done, in milliseconds: first move, pause, second move, pause. */
+export type Tempo = readonly [number, number, number, number];
+
+/** Degrees of a joint; the first may be below 0. */
+export type AngleRange = readonly [from: number, to: number];
+
+const WORST = 10;
+
+export function parseTempo(text: string): Reading<Tempo> {
+  const parts = text.split('-').map((part) => part.trim());
+  if (parts.length !== 4) {
+    return misread('not-understood', `says "${text}", but is four numbers of seconds`, '3-1-2-0');
+  }
+  const phases: number[] = [];
+  for (const part of parts) {
+    const reading = parseThousandths(part, 60);
+    if (!reading.ok) return { ok: false, misread: { ...reading.misread, write: '3-1-2-0' } };
+    phases.push(reading.value);
+  }
+  return read(phases as unknown as Tempo);
+}
+
+/** Effort or pain on a scale of 0 to 10: one whole or half number or a range, as numbers. */
+export function parseScale(text: string): Reading<Interval> {
+  const reading = parseThousandthsRange(text, WORST, '');
+  if (!reading.ok) {
+    return reading.misread.check === 'out-of-range'
+      ? misread('out-of-range', `says ${text}, but goes from 0 to 10`)
+      : reading;
+  }
+  return read(scaled(reading.value, 1 / THOUSANDTHS));
+}
+
+/** Whole points of the pain scale, 0 to 10. */
+export function parsePainRange(text: string): Reading<Interval> {
+  const reading = parseScale(text);
+  if (!reading.ok) return reading;
+  return Number.isInteger(reading.value[0]) && Number.isInteger(reading.value[1])
+    ? reading
+    : misread('not-a-count', `says ${text}, but is in whole points`, '0-3');
+}
+
+/** A percentage in thousandths of a percent: `25 %` is 25000. */
+export function parsePercent(text: string, least: number, most: number): Reading<number> {
+  const match = /^([^%]*[^%\s])\s*%$/.exec(text);
+  if (!match) {
+    const bare = whyNoNumber(text);
+    return bare ?? misread('unit-missing', 'needs a % after the number', `${text} %`);
+  }
+  const reading = parseThousandths(match[1] as string, Number.MAX_SAFE_INTEGER / THOUSANDTHS);
+  if (!reading.ok) {
+    const { check, says, write } = reading.misread;
+    return misread(check, says, write === undefined ? undefined : `${write} %`);
+  }
+  if (reading.value < least * THOUSANDTHS || reading.value > most * THOUSANDTHS) {
+    return misread('out-of-range', `says ${text}, but goes from ${least} % to ${most} %`);
+  }
+  return reading;
+}
+
+export function parseAngleRange(text: string): Reading<AngleRange> {
+  const match = /^(-?\d+)\s*(?:-|–|to)\s*(-?\d+)\s*(.*)$/.exec(text);
+  if (!match) return misread('not-understood', `says "${text}", which is no range of a joint`, '10-60 degrees');
+  const [, first, second, unit] = match;
+  if (unit !== 'degrees') {
+    return misread('unit-missing', 'needs the word degrees', `${first}-${second} degrees`);
+  }
+  const range = [Number(first), Number(second)] as const;
+  if (range[0] > range[1]) {
+    return misread('range-reversed', 'has its range the wrong way round', `${second}-${first} degrees`);
+  }
+  if (range[0] < -180 || range[1] > 360) {
+    return misread('out-of-range', `says ${text}, further than a joint goes`);
+  }
+  return read(range);
+}
+
+/** `2 days`: every other day is 2. */
+export function parseEvery(text: string): Reading<number> {
+  const match = /^([^a-z]*[^a-z\s])\s*days?$/i.exec(text);
+  if (!match) {
+    return /^\d+$/.test(text)
+      ? misread('unit-missing', 'needs the word days', `${text} days`)
+      : misread('not-understood', `says "${text}"`, '2 days');
+  }
+  const reading = parseCounts(match[1] as string, 60);
+  if (!reading.ok) {
+    const { check, says, write } = reading.misread;
+    return misread(check, says, write === undefined ? undefined : `${write} days`);
+  }
+  return reading.value[0] === reading.value[1]
+    ? read(reading.value[0])
+    : misread('not-understood', 'takes one number of days', `${reading.value[0]} days`);
+}
+

@@ -1,0 +1,143 @@
+// Numbers as source text. What is read is what is written, so a number that another reader could
+// take for a different one (08, 0x10, 1e3, 1_0, 2,5) is refused with the plain form shown.
+import type { Interval } from './interval.ts';
+import { misread, type Reading, read } from './reading.ts';
+
+/** Quantities are kept as whole thousandths (milliseconds, grams), so that sums and steps are exact. */
+export const THOUSANDTHS = 1000;
+
+const PLAIN = /^(?:0|[1-9]\d*)(?:\.\d+)?$/;
+const LOOK_ALIKE = /^[+-]?(?:0[xob][\da-f]+|0\d[\d.]*|[\d_]*\d[\d_]*e[+-]?\d+|\d+(?:_\d+)+|\.\d+|\d+\.|\.(?:nan|inf))$/i;
+const LARGEST_COUNT = 10_000;
+
+/** Why a piece of text is no plain number; undefined where it is one. */
+export function whyNoNumber(text: string): Reading<never> | undefined {
+  if (PLAIN.test(text)) return undefined;
+  if (/\d\s*,\s*\d/.test(text)) {
+    return misread(
+      'decimal-comma',
+      'has a comma between digits; a decimal is written with a point',
+      text.replace(/(\d)\s*,\s*(\d)/g, '$1.$2'),
+    );
+  }
+  if (LOOK_ALIKE.test(text)) {
+    const plain = plainForm(text);
+    return misread('number-unclear', `says ${text}, which can be read in more than one way`, plain);
+  }
+  if (/^-\s*\d/.test(text)) return misread('out-of-range', `says ${text}, which is below zero`);
+  return misread('not-understood', `says "${text}", which is no number`);
+}
+
+function plainForm(text: string): string | undefined {
+  const digits = text.replaceAll('_', '');
+  if (/^0\d+$/.test(digits)) return digits.replace(/^0+(?=\d)/, '');
+  if (/^\.\d+$/.test(digits)) return `0${digits}`;
+  if (/^\d+\.$/.test(digits)) return digits.slice(0, -1);
+  return /^\d+$/.test(digits) ? digits : undefined;
+}
+
+/** The two ends of `8-12` or `8–12` as text; one number gives it twice; undefined for anything else. */
+export function rangeEnds(text: string): readonly [string, string] | undefined {
+  const parts = text.split(/\s*[-–]\s*/);
+  if (parts.length === 1) return [parts[0] as string, parts[0] as string];
+  if (parts.length === 2 && parts[0] !== '' && parts[1] !== '') {
+    return [parts[0] as string, parts[1] as string];
+  }
+  return undefined;
+}
+
+/** A plain decimal number as whole thousandths: `2.5` is 2500. More than three decimals are refused. */
+export function parseThousandths(text: string, largest: number): Reading<number> {
+  const problem = whyNoNumber(text);
+  if (problem) return problem;
+  const [whole = '', decimals = ''] = text.split('.');
+  if (decimals.length > 3) {
+    return misread('not-understood', 'has more than three decimals', Number(text).toFixed(2));
+  }
+  if (Number(text) > largest) {
+    return misread('out-of-range', `says ${text}, which is more than ${largest} and surely a slip`);
+  }
+  return read(Number(whole) * THOUSANDTHS + Number(decimals.padEnd(3, '0')));
+}
+
+/** A range of plain decimals in thousandths. `unit` only completes the form that is shown. */
+export function parseThousandthsRange(
+  text: string,
+  largest: number,
+  unit: string,
+): Reading<Interval> {
+  if (/\d\s*,\s*\d/.test(text)) {
+    const mended = text.replace(/(\d)\s*,\s*(\d)/g, '$1.$2');
+    return misread(
+      'decimal-comma',
+      'has a comma between digits; a decimal is written with a point',
+      withUnit(mended, unit),
+    );
+  }
+  const ends = rangeEnds(text);
+  if (!ends) {
+    return /^-/.test(text)
+      ? misread('out-of-range', `says ${text}, which is below zero`)
+      : misread('not-understood', `says "${text}", which is neither a number nor a range like 8-12`);
+  }
+  const low = parseThousandths(ends[0], largest);
+  if (!low.ok) return completed(low, unit);
+  const high = parseThousandths(ends[1], largest);
+  if (!high.ok) return completed(high, unit);
+  if (low.value > high.value) {
+    return misread(
+      'range-reversed',
+      'has its range the wrong way round; the smaller number comes first',
+      withUnit(`${ends[1]}-${ends[0]}`, unit),
+    );
+  }
+  return read([low.value, high.value]);
+}
+
+function withUnit(amount: string, unit: string): string {
+  return unit === '' ? amount : `${amount} ${unit}`;
+}
+
+function completed(reading: Reading<never>, unit: string): Reading<never> {
+  if (reading.ok || reading.misread.write === undefined) return reading;
+  const { check, says, write } = reading.misread;
+  return misread(check, says, withUnit(write, unit));
+}
+
+/** A count: a whole number, 1 or more. */
+export function parseCount(text: string, largest = LARGEST_COUNT): Reading<number> {
+  const reading = parseCounts(text, largest);
+  if (!reading.ok) return reading;
+  const [low, high] = reading.value;
+  return low === high && !/[-–]/.test(text)
+    ? read(low)
+    : misread('not-understood', `says ${text}, but takes one number, not a range`, String(high));
+}
+
+/** A count or a range of counts: `3`, `8-12`. */
+export function parseCounts(text: string, largest = LARGEST_COUNT): Reading<Interval> {
+  const reading = parseThousandthsRange(text, Number.MAX_SAFE_INTEGER / THOUSANDTHS, '');
+  if (!reading.ok) return withoutUnit(text) ?? reading;
+  const [low, high] = reading.value;
+  if (low % THOUSANDTHS !== 0 || high % THOUSANDTHS !== 0) {
+    const whole = Math.max(1, Math.round(high / THOUSANDTHS));
+    return misread('not-a-count', `says ${text}, but is counted in whole numbers`, String(whole));
+  }
+  if (/\./.test(text)) {
+    return misread('number-unclear', `says ${text}, but is counted in whole numbers`, text.replace(/\.0+/g, ''));
+  }
+  if (low < THOUSANDTHS) {
+    return misread('out-of-range', `says ${text}, but is 1 or more`, '1');
+  }
+  if (high > largest * THOUSANDTHS) {
+    return misread('out-of-range', `says ${text}, but is ${largest} at the most`, String(largest));
+  }
+  return read([low / THOUSANDTHS, high / THOUSANDTHS]);
+}
+
+function withoutUnit(text: string): Reading<never> | undefined {
+  const match = /^([\d–-]+)\s*(?:x|times|reps?|repetitions?|sets?)$/i.exec(text);
+  return match?.[1]
+    ? misread('unit-unknown', `says "${text}", but is a bare count, with no unit`, match[1])
+    : undefined;
+}

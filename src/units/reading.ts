@@ -1,0 +1,33 @@
+// What comes of reading a quantity from its source text: a value, or why not and what to write.
+// The parsers know no key and no file; the loader puts both into the sentence.
+
+/** The checks that a misread quantity can fall under; all are in the closed list of checks. */
+export type MisreadCheck =
+  | 'unit-missing'
+  | 'unit-unknown'
+  | 'decimal-comma'
+  | 'range-reversed'
+  | 'not-a-count'
+  | 'number-unclear'
+  | 'out-of-range'
+  | 'not-understood'
+  | 'not-a-date';
+
+/** `says` follows the key in a sentence ("needs a unit"); `write` is one right form of the value. */
+export interface Misread {
+  readonly check: MisreadCheck;
+  readonly says: string;
+  readonly write?: string;
+}
+
+export type Reading<T> =
+  | { readonly ok: true; readonly value: T }
+  | { readonly ok: false; readonly misread: Misread };
+
+export function read<T>(value: T): Reading<T> {
+  return { ok: true, value };
+}
+
+export function misread(check: MisreadCheck, says: string, write?: string): Reading<never> {
+  return { ok: false, misread: write === undefined ? { check, says } : { check, says, write } };
+}
