@@ -5,7 +5,7 @@ import type { Dial, Dose, DoseLayer, MoveOnWhen, Origin } from '../model/dose.ts
 import type { Level } from '../model/exercise.ts';
 import type { Advance, Item, ItemEntry, ItemSettings, Plan, Priority, SideOverrides } from '../model/plan.ts';
 import type { Practice } from '../model/practice.ts';
-import { EMPTY_DOSE, mergeLayer, mergeProblem } from '../model/merge.ts';
+import { EMPTY_DOSE, mergeLayer, mergeProblem, mergeProblemSentence } from '../model/merge.ts';
 import { type Finding, finding } from '../finding/finding.ts';
 import type { Place } from '../finding/place.ts';
 import { type Only, type Order, sideMeant } from '../units/side.ts';
@@ -181,19 +181,10 @@ function layered(resolving: Resolving, beneath: Dose, layer: DoseLayer, origin: 
   const problem = mergeProblem(beneath, layer, origin.layer === 'side');
   if (problem) {
     const place = layer.keyPlaces.get(problem.key) ?? layer.place;
-    const message =
-      problem.check === 'dose-reps-over-time'
-        ? '"reps" is put over a dose that is timed, which would ask for that many whole bouts; give "time", "hold", "move" or "tempo" beside it.'
-        : `"sets" is put over a list of ${problem.listLength} sets; write the list anew: "reps: [${exampleList(beneath, problem.listLength)}]".`;
-    tell(resolving, problem.check, place, message);
+    tell(resolving, problem.check, place, mergeProblemSentence(problem));
     return beneath;
   }
   return mergeLayer(beneath, layer, origin);
-}
-
-function exampleList({ values }: Dose, length: number | null): string {
-  const counts = values.reps?.kind === 'list' ? values.reps.counts : [];
-  return counts.slice(0, length ?? 0).map(([low, high]) => (low === high ? low : `${low}-${high}`)).join(', ');
 }
 
 function lanesOf({ plan }: Resolving, written: Written, level: Level): readonly Lane[] {

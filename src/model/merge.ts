@@ -31,6 +31,15 @@ export function mergeProblem(beneath: Dose, layer: DoseLayer, isSide: boolean): 
   return null;
 }
 
+/** A merge problem in one sentence. */
+export function mergeProblemSentence(problem: MergeProblem): string {
+  if (problem.check === 'dose-reps-over-time') {
+    return '"reps" is put over a dose that is timed, which would ask for that many whole bouts; give "time", "hold", "move" or "tempo" beside it.';
+  }
+  const example = [12, 10, 8, 8, 6, 6].slice(0, problem.listLength ?? 3).join(', ');
+  return `"sets" is put over a list of ${problem.listLength} sets; write the list anew, such as "reps: [${example}]".`;
+}
+
 function dropsReps(beneath: DoseValues, says: DoseValues): boolean {
   if (says.time) return true;
   return beneath.time !== undefined && Boolean(says.tempo || says.hold || says.move);

@@ -61,6 +61,8 @@ export interface ItemEntry extends ItemSettings {
 export interface Item extends ItemSettings {
   readonly id: string;
   readonly exercise: Exercise;
+  /** The whole item in the file; `place` is where its exercise is named. */
+  readonly extent: Place;
   /** The level that the item is written for: the one named, or the first. */
   readonly level: Level;
   readonly windows: readonly Window[] | null;

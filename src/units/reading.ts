@@ -11,7 +11,10 @@ export type MisreadCheck =
   | 'number-unclear'
   | 'out-of-range'
   | 'not-understood'
-  | 'not-a-date';
+  | 'not-a-date'
+  | 'weeks-unclear'
+  | 'weeks-outside'
+  | 'dial-unclear';
 
 /** `says` follows the key in a sentence ("needs a unit"); `write` is one right form of the value. */
 export interface Misread {

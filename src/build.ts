@@ -1,0 +1,154 @@
+// The pipeline as one table of contents: folder → practice → exercises → plans → numbers → checks.
+// No command, terminal or clock is known here; what was found comes back as values.
+import { checkPlan } from './check/plan-checks.ts';
+import { planNumbers } from './compute/plan-numbers.ts';
+import type { PlanNumbers } from './compute/numbers.ts';
+import { type Finding, finding, inOrder } from './finding/finding.ts';
+import { fileOnly } from './finding/place.ts';
+import type { Folder } from './load/folder.ts';
+import { filesById, type Library, type LoadedExercise, loadYaml, openLibrary } from './load/library.ts';
+import { readPeople, readPractice, standInPractice } from './load/read-practice.ts';
+import { readPlan } from './load/read-plan.ts';
+import { schemaVersion } from './load/schema-version.ts';
+import type { Plan } from './model/plan.ts';
+import type { Person, Practice } from './model/practice.ts';
+
+export const PRACTICE_FILE = 'practice.yaml';
+export const PEOPLE_FILE = 'people.yaml';
+const CODE = /^[A-Za-z0-9][A-Za-z0-9-]{0,62}$/;
+
+/** A plan after every stage, as far as it got. */
+export interface CompiledPlan {
+  readonly id: string;
+  readonly file: string;
+  readonly plan: Plan | null;
+  readonly numbers: PlanNumbers | null;
+  /** What was found in the plan and in the exercises that it uses. */
+  readonly findings: readonly Finding[];
+  /** The files that it is made from, beside the settings. */
+  readonly uses: readonly string[];
+}
+
+export interface Compiled {
+  readonly practice: Practice;
+  readonly people: ReadonlyMap<string, Person>;
+  readonly plans: readonly CompiledPlan[];
+  readonly library: Library;
+  /** Everything that was found, in order of place. */
+  readonly findings: readonly Finding[];
+}
+
+/** A folder that cannot be used at all: no practice.yaml, or one of a newer edition. */
+export class FolderUnusable extends Error {}
+
+/** The plans of a folder, by the code that each file's name gives. */
+export function plansOf(folder: Folder): ReturnType<typeof filesById> {
+  return filesById(folder, 'plans', 'duplicate-plan');
+}
+
+/** Compiles the named plans, or all of them and the whole library. */
+export function compile(folder: Folder, named: readonly string[] | null): Compiled {
+  const settings = loadSettings(folder);
+  const { practice } = settings;
+  const library = openLibrary(folder, { practice, folder });
+  const { byId, findings: duplicatePlans } = plansOf(folder);
+  const found: Finding[] = [...settings.findings];
+  if (named === null) {
+    found.push(...library.duplicates, ...duplicatePlans);
+    for (const id of library.ids) found.push(...(library.load(id)?.findings ?? []));
+  }
+  const wanted = [...byId].filter(([id]) => named === null || named.includes(id));
+  const plans = wanted.map(([id, file]) => {
+    const ownDuplicates = duplicatePlans.filter((one) => [one.place.source.file, ...one.alsoMisleads].includes(file));
+    return compilePlan(folder, id, file, { practice, library, duplicates: ownDuplicates });
+  });
+  const kept = plans.filter(({ plan }) => named !== null || !plan?.closed);
+  for (const plan of kept) found.push(...plan.findings);
+  return { practice, people: settings.people, plans, library, findings: inOrder(found) };
+}
+
+function loadSettings(folder: Folder) {
+  if (!folder.entry(PRACTICE_FILE)) throw new FolderUnusable(`there is no ${PRACTICE_FILE}`);
+  const { file, findings } = loadYaml(folder, PRACTICE_FILE, 'practice');
+  const version = file && schemaVersion(file);
+  if (version) throw new FolderUnusable(version);
+  const found: Finding[] = [];
+  const practice = file ? readPractice(file) : standInPractice(PRACTICE_FILE);
+  found.push(...(file ? file.findings : findings));
+  let people: ReadonlyMap<string, Person> = new Map();
+  if (folder.entry(PEOPLE_FILE)) {
+    const loaded = loadYaml(folder, PEOPLE_FILE, 'people');
+    if (loaded.file) people = readPeople(loaded.file);
+    found.push(...(loaded.file ? loaded.file.findings : loaded.findings));
+  }
+  return { practice, people, findings: found };
+}
+
+interface PlanSetting {
+  readonly practice: Practice;
+  readonly library: Library;
+  readonly duplicates: readonly Finding[];
+}
+
+function compilePlan(folder: Folder, id: string, file: string, setting: PlanSetting): CompiledPlan {
+  const { practice, library } = setting;
+  const used = new Map<string, LoadedExercise>();
+  const found: Finding[] = [...setting.duplicates];
+  const nothing = (findings: readonly Finding[]): CompiledPlan => ({
+    id, file, plan: null, numbers: null, uses: [file], findings: [...found, ...findings],
+  });
+  if (!CODE.test(id)) {
+    const message = `"${id}" cannot be a plan's code; a file name has letters, digits and hyphens.`;
+    return nothing([finding({ check: 'bad-id', severity: 'error', message, place: fileOnly(file) })]);
+  }
+  const loaded = loadYaml(folder, file, 'plan');
+  if (!loaded.file) return nothing(loaded.findings);
+  const exercise = (name: string) => {
+    const one = library.load(name);
+    if (one) used.set(name, one);
+    return one;
+  };
+  const plan = readPlan(loaded.file, id, { practice, exercise, exerciseIds: library.ids });
+  found.push(...loaded.file.findings);
+  const inExercises = [...used.values()].flatMap((one) => one.findings);
+  const uses = [file, ...[...used.values()].map((one) => one.file)];
+  if (!plan) return { ...nothing(inExercises), uses };
+  const { numbers, findings } = judged(plan, practice, [...found, ...inExercises]);
+  return { id, file, plan, numbers, uses, findings: [...found, ...inExercises, ...findings] };
+}
+
+/** Numbers are for sound items only, and checks of the whole plan for a plan without errors. */
+function judged(plan: Plan, practice: Practice, before: readonly Finding[]) {
+  const outcome = planNumbers(plan, practice);
+  const fresh = outcome.findings.filter((one) => !followsFrom(one, before));
+  if ([...before, ...fresh].some(({ severity }) => severity === 'error')) {
+    return { numbers: null, findings: fresh };
+  }
+  return { numbers: outcome.value, findings: [...fresh, ...checkPlan(practice, outcome.value)] };
+}
+
+/** Whether a finding about an item's numbers only follows from a mistake already told of in the item or its exercise. */
+function followsFrom(one: Finding, before: readonly Finding[]): boolean {
+  const item = one.scope.at(-1);
+  if (!item || !('extent' in item) || !('exercise' in item)) return false;
+  const { extent, exercise } = item as Plan['sessions'][number]['parts'][number]['items'][number];
+  return before.some(({ severity, place }) => {
+    if (severity !== 'error') return false;
+    if (place.source.file === exercise.source.file) return true;
+    return place.source.file === extent.source.file && place.start >= extent.start && place.start < extent.end;
+  });
+}
+
+/** Files whose errors belong to every plan. */
+export function belongsToAll(file: string): boolean {
+  return file === PRACTICE_FILE || file === PEOPLE_FILE || file.startsWith('templates/') || file.startsWith('handouts');
+}
+
+/** The errors that cost a plan its sheet. */
+export function errorsOf(plan: CompiledPlan, findings: readonly Finding[]): readonly Finding[] {
+  return findings.filter(
+    (one) =>
+      one.severity === 'error' &&
+      (belongsToAll(one.place.source.file) || [one.place.source.file, ...one.alsoMisleads].some((file) => plan.uses.includes(file))),
+  );
+}

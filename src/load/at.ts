@@ -1,0 +1,128 @@
+// A place in a parsed file, with the type that the schema gives it: what the readers walk on.
+// A value that is missing, or that a finding was already made for, is simply not there.
+import { isMap, isScalar, isSeq, type Node } from 'yaml';
+import type { CheckName } from '../finding/checks.ts';
+import { type Finding, finding } from '../finding/finding.ts';
+import type { Place } from '../finding/place.ts';
+import type { Reading } from '../units/reading.ts';
+import { keyText } from './schema-findings.ts';
+import type { YamlFile } from './yaml-file.ts';
+
+/** A node of a file; T is what the schema says of it, and is never read itself. */
+export interface At<T> {
+  readonly file: YamlFile;
+  readonly node: Node;
+  /** The key that it stands under, as written, and its place. */
+  readonly key: string;
+  readonly keyPlace: Place | null;
+  readonly as?: T;
+}
+
+type Value<T, K extends keyof T> = NonNullable<T[K]>;
+
+export function rootOf<T>(file: YamlFile): At<T> | undefined {
+  return file.root && isMap(file.root) ? { file, node: file.root, key: '', keyPlace: null } : undefined;
+}
+
+export function placeOf(at: At<unknown>): Place {
+  const [start, end] = at.node.range ?? [0, 0, 0];
+  return { source: at.file.source, start, end };
+}
+
+/** The start of a group of keys: where what is missing in it is told of. */
+export function startPlace(at: At<unknown>): Place {
+  const start = at.node.range?.[0] ?? 0;
+  return { source: at.file.source, start, end: start };
+}
+
+/** What stands under a key; undefined where nothing usable does. */
+export function under<T, K extends keyof T & string>(at: At<T> | undefined, key: K): At<Value<T, K>> | undefined {
+  return at && pairs<Value<T, K>>(at).find((one) => one.key === key);
+}
+
+/** Everything that stands under keys, in order. */
+export function pairs<V>(at: At<unknown>): readonly At<V>[] {
+  const { file, node } = at;
+  if (!isMap(node)) return [];
+  return node.items.flatMap((pair) => {
+    const { key, value } = pair;
+    if (!isScalar(key) || file.flagged.has(key) || file.flagged.has(value) || !value) return [];
+    if (isScalar(value) && value.type === 'PLAIN' && (value.source ?? '') === '') return [];
+    const [start, end] = key.range ?? [0, 0, 0];
+    return [{ file, node: value as Node, key: keyText(key), keyPlace: { source: file.source, start, end } }];
+  });
+}
+
+/** Everything that stands under keys of a key; nothing where that is not there. */
+export function pairsUnder<T>(at: At<T> | undefined, key: keyof T & string): readonly At<unknown>[] {
+  const found = under(at, key);
+  return found ? pairs(found) : [];
+}
+
+/** The usable entries of a list; nothing where there is no list. */
+export function entries<T>(at: At<readonly T[]> | undefined): readonly At<T>[] {
+  if (!at || !isSeq(at.node)) return [];
+  const { file, key, keyPlace } = at;
+  return at.node.items.filter((one) => !file.flagged.has(one)).map((one) => ({ file, node: one as Node, key, keyPlace }));
+}
+
+/** Whether a key is written at all, usable or not. */
+export function hasKey(at: At<unknown>, key: string): boolean {
+  return isMap(at.node) && at.node.has(key);
+}
+
+export function isList(at: At<unknown>): boolean {
+  return isSeq(at.node);
+}
+
+export function isGroup(at: At<unknown>): boolean {
+  return isMap(at.node);
+}
+
+/** The words of a value as they stand in the file. */
+export function textOf(at: At<unknown>): string {
+  if (!isScalar(at.node)) return '';
+  if (at.node.type === 'PLAIN') return String(at.node.source ?? at.node.value);
+  // A sentence written over several lines is one sentence.
+  return String(at.node.value).trim().replace(/\s*\n\s*/g, ' ');
+}
+
+export function textUnder<T>(at: At<T> | undefined, key: keyof T & string): string | null {
+  const found = under(at, key);
+  return found ? textOf(found) : null;
+}
+
+/** A closed word: the schema has made sure that it is one of them. */
+export function wordUnder<T, K extends keyof T & string>(at: At<T> | undefined, key: K): Extract<Value<T, K>, string> | undefined {
+  const found = under(at, key);
+  return found ? (textOf(found) as Extract<Value<T, K>, string>) : undefined;
+}
+
+/** Sentences, or words, of a list. */
+export function textsUnder<T>(at: At<T> | undefined, key: keyof T & string): readonly string[] {
+  return entries(under(at, key) as At<readonly unknown[]> | undefined).map(textOf);
+}
+
+/** Tells of a mistake at a place of the file. */
+export function tellAt(
+  at: At<unknown>,
+  check: CheckName,
+  message: string,
+  more: Partial<Pick<Finding, 'hints' | 'related' | 'place'>> = {},
+): void {
+  at.file.findings.push(finding({ check, severity: 'error', message, place: placeOf(at), ...more }));
+}
+
+/** Reads a quantity; a misread one becomes a finding that names the key, and is not there. */
+export function quantity<T>(at: At<unknown> | undefined, parse: (text: string) => Reading<T>): T | undefined {
+  if (!at) return undefined;
+  if (!isScalar(at.node)) {
+    tellAt(at, 'wrong-kind', `"${at.key}" takes one value here.`);
+    return undefined;
+  }
+  const reading = parse(textOf(at));
+  if (reading.ok) return reading.value;
+  const { check, says, write } = reading.misread;
+  tellAt(at, check, `"${at.key}" ${says}${write === undefined ? '' : `; write "${at.key}: ${write}"`}.`);
+  return undefined;
+}

@@ -1,0 +1,39 @@
+// The known word that is nearest to one that is not known.
+import { distance } from 'fastest-levenshtein';
+
+/** Words that people write for a key that is called otherwise here. */
+const MEANT: Readonly<Record<string, string>> = {
+  repetitions: 'reps', rep: 'reps', set: 'sets', weight: 'load', duration: 'time', seconds: 'hold', exercises: 'items',
+  frequency: 'days', equipment: 'kit', goal: 'goals', side: 'sides', instructions: 'steps', description: 'steps',
+};
+
+/** The nearest known word, or undefined where none is near. */
+export function nearest(word: string, known: Iterable<string>): string | undefined {
+  const words = [...known];
+  const lower = word.toLowerCase().replaceAll('_', '-');
+  const exact = words.find((one) => one.toLowerCase().replaceAll('_', '-') === lower);
+  if (exact !== undefined) return exact;
+  const meant = MEANT[word.toLowerCase()];
+  if (meant !== undefined && words.includes(meant)) return meant;
+  let best: string | undefined;
+  let bestDistance = Math.max(1, Math.floor(word.length / 3)) + 1;
+  for (const one of words) {
+    const away = distance(lower, one.toLowerCase().replaceAll('_', '-'));
+    if (away < bestDistance) {
+      best = one;
+      bestDistance = away;
+    }
+  }
+  if (best !== undefined) return best;
+  return words.find((one) => lower.length >= 3 && (one.startsWith(lower) || lower.startsWith(`${one}-`)));
+}
+
+/** The hint for an unknown word: one that is near, else what there is. */
+export function wordHints(word: string, known: Iterable<string>): readonly string[] {
+  const words = [...known];
+  const near = nearest(word, words);
+  if (near !== undefined) return [`Did you mean "${near}"?`];
+  if (words.length === 0) return [];
+  const shown = words.length <= 12 ? words.join(', ') : `${words.slice(0, 12).join(', ')} and ${words.length - 12} more`;
+  return [`Known here: ${shown}.`];
+}

@@ -1,0 +1,91 @@
+// The exercises of a practice, each read when a plan first asks for it. A file that could not be
+// read still owns the id that its name gives.
+import { type Finding, finding } from '../finding/finding.ts';
+import { fileOnly } from '../finding/place.ts';
+import type { Exercise } from '../model/exercise.ts';
+import { checkAgainstSchema } from './schema-findings.ts';
+import { type ExerciseSetting, readExercise } from './read-exercise.ts';
+import { readText } from './text-file.ts';
+import { parseYaml, type YamlFile } from './yaml-file.ts';
+import type { Folder } from './folder.ts';
+import type { FileKind } from './schemas.ts';
+
+export interface LoadedExercise {
+  readonly file: string;
+  /** Null where too little could be read. */
+  readonly exercise: Exercise | null;
+  readonly findings: readonly Finding[];
+}
+
+export interface Library {
+  /** Every id that a file name gives. */
+  readonly ids: readonly string[];
+  readonly load: (id: string) => LoadedExercise | undefined;
+  /** Two files with one id. */
+  readonly duplicates: readonly Finding[];
+}
+
+const ID = /^[a-z0-9][a-z0-9-]{0,62}$/;
+
+/** Files of a folder by the id that their names give; a second one with the same id is a finding. */
+export function filesById(folder: Folder, under: string, check: 'duplicate-exercise' | 'duplicate-plan'): { readonly byId: ReadonlyMap<string, string>; readonly findings: readonly Finding[] } {
+  const byId = new Map<string, string>();
+  const byFoldedId = new Map<string, string>();
+  const findings: Finding[] = [];
+  for (const { path, kind } of folder.list(under)) {
+    if (!/\.ya?ml$/.test(path) || (kind === 'other' && !path.endsWith('.yaml'))) continue;
+    const id = path.slice(path.lastIndexOf('/') + 1).replace(/\.ya?ml$/, '');
+    const first = byFoldedId.get(id.toLowerCase());
+    if (first !== undefined) {
+      const what = check === 'duplicate-plan' ? 'plan' : 'exercise';
+      findings.push(
+        finding({
+          check, severity: 'error', place: fileOnly(path), alsoMisleads: [first],
+          message: `There is another ${what} called "${id}"; give one of the two files another name.`,
+          related: [{ message: 'The other one.', place: fileOnly(first) }],
+        }),
+      );
+      continue;
+    }
+    byFoldedId.set(id.toLowerCase(), path);
+    byId.set(id, path);
+  }
+  return { byId, findings };
+}
+
+/** Reads, parses and validates one file; null where its text could not be used. */
+export function loadYaml(folder: Folder, path: string, kind: FileKind): { readonly file: YamlFile | null; readonly findings: readonly Finding[] } {
+  const text = readText(folder, path);
+  if (!text.value) return { file: null, findings: text.findings };
+  const file = parseYaml(text.value, kind);
+  if (!file.isWhole) return { file: null, findings: file.findings };
+  checkAgainstSchema(file);
+  return { file, findings: file.findings };
+}
+
+export function openLibrary(folder: Folder, setting: ExerciseSetting): Library {
+  const { byId, findings } = filesById(folder, 'exercises', 'duplicate-exercise');
+  const loaded = new Map<string, LoadedExercise>();
+  return {
+    ids: [...byId.keys()],
+    duplicates: findings,
+    load: (id) => {
+      const path = byId.get(id);
+      if (path === undefined) return undefined;
+      const known = loaded.get(id) ?? loadExercise(folder, path, id, setting);
+      loaded.set(id, known);
+      return known;
+    },
+  };
+}
+
+function loadExercise(folder: Folder, path: string, id: string, setting: ExerciseSetting): LoadedExercise {
+  if (!ID.test(id)) {
+    const message = `"${id}" cannot be an exercise's id; a file name has small letters, digits and hyphens.`;
+    return { file: path, exercise: null, findings: [finding({ check: 'bad-id', severity: 'error', message, place: fileOnly(path) })] };
+  }
+  const { file, findings } = loadYaml(folder, path, 'exercise');
+  if (!file) return { file: path, exercise: null, findings };
+  const exercise = readExercise(file, id, setting);
+  return { file: path, exercise, findings: file.findings };
+}

@@ -1,0 +1,240 @@
+// A plan file to a record, with its exercises, levels and vocabulary looked up. What cannot be read
+// is told of and left out; where a record needs a value, one stands in that misleads no later check,
+// since a plan with an error gets no sheet.
+import type { Place } from '../finding/place.ts';
+import type { EasyWeeks, Limits, Part, PartSettings, Plan, Session, SessionSettings, Visit } from '../model/plan.ts';
+import type { Load } from '../units/load.ts';
+import { type Day, parseDay } from '../units/day.ts';
+import type { Interval } from '../units/interval.ts';
+import { parsePercent } from '../units/measure.ts';
+import { parseCount, parseCounts } from '../units/number.ts';
+import type { Affected } from '../units/side.ts';
+import { parseWeeks } from '../units/weeks.ts';
+import { type At, entries, hasKey, pairs, pairsUnder, placeOf, quantity, rootOf, startPlace, tellAt, textOf, textsUnder, textUnder, under, wordUnder } from './at.ts';
+import { wordHints } from './did-you-mean.ts';
+import { oneLength, plainMs, weight } from './read-dose.ts';
+import { readItems } from './read-item.ts';
+import { type PlanReading, readAccepts, readEntries, readSchedule, readWindows } from './read-plan-parts.ts';
+import { knownWords, readPain } from './read-practice.ts';
+import type { LimitsFile, PartEntryFile, PartFile, PlanFile, SessionEntryFile, SessionFile } from './written.ts';
+import type { YamlFile } from './yaml-file.ts';
+
+const MOST_WEEKS = 52;
+const SOME_DAY: Day = '2000-01-01';
+
+type Setting = Omit<PlanReading, 'weeks' | 'affected'>;
+
+/** The plan of a file; null where it has no keys at all. */
+export function readPlan(file: YamlFile, id: string, setting: Setting): Plan | null {
+  const at = rootOf<PlanFile>(file);
+  if (!at) return null;
+  const codeAt = under(at, 'plan');
+  const code = codeAt && textOf(codeAt);
+  if (codeAt && code !== id) {
+    tellAt(codeAt, 'id-differs', `"plan: ${code}" stands in a file called ${id}.yaml; make the two the same.`);
+  }
+  const weeks = quantity(under(at, 'weeks'), (text) => parseCount(text, MOST_WEEKS)) ?? MOST_WEEKS;
+  const affected = (wordUnder(at, 'affected') ?? null) as Affected | null;
+  const reading: PlanReading = { ...setting, weeks, affected };
+  const visits = readVisits(at);
+  return {
+    id,
+    source: file.source,
+    place: codeAt ? placeOf(codeAt) : startPlace(at),
+    person: textUnder(at, 'person') ?? id,
+    title: textUnder(at, 'title') ?? id,
+    by: readBy(at, reading),
+    visits,
+    starts: readStarts(at, visits),
+    nextVisit: readNextVisit(at, visits),
+    weeks,
+    affected: affected ?? 'none',
+    goals: textsUnder(at, 'goals'),
+    profile: {
+      ageBand: wordUnder(under(at, 'profile'), 'age_band') ?? null,
+      training: wordUnder(under(at, 'profile'), 'training') ?? null,
+    },
+    limits: readLimits(under(at, 'limits'), reading),
+    precautions: textsUnder(at, 'precautions'),
+    pain: under(at, 'pain') ? readPain(under(at, 'pain'), setting.practice.pain) : null,
+    stopIfAlso: textsUnder(at, 'stop_if_also'),
+    easyWeeks: readEasyWeeks(at, weeks),
+    shortDayMs: quantity(under(under(at, 'short_day'), 'time'), oneLength) ?? null,
+    betweenItemsMs: gapUnder(at) ?? null,
+    oneRepMax: readOneRepMax(under(at, 'one_rep_max'), reading),
+    sessions: readSessions(at, reading),
+    report: new Map(pairsUnder(at, 'report').map((one) => [one.key, textOf(one)])),
+    closed: readClosed(at),
+    accepts: readAccepts(under(at, 'accept')),
+  };
+}
+
+function readVisits(at: At<PlanFile>): readonly Visit[] {
+  const visits: Visit[] = [];
+  for (const one of entries(under(at, 'visits'))) {
+    const date = quantity(under(one, 'date'), parseDay);
+    if (date === undefined) continue;
+    const before = visits.at(-1);
+    if (before && date <= before.date) {
+      tellAt(under(one, 'date') as At<unknown>, 'visits-order', `This visit of ${date} stands after the one of ${before.date}; put visits in order of date, one a day.`);
+    }
+    visits.push({ date, found: textUnder(one, 'found'), why: textUnder(one, 'why') });
+  }
+  return visits.length > 0 ? visits : [{ date: SOME_DAY, found: null, why: null }];
+}
+
+function readBy(at: At<PlanFile>, { practice }: PlanReading): string | null {
+  const by = under(at, 'by');
+  if (!by) return null;
+  const id = textOf(by);
+  if (practice.practitioners.has(id)) return id;
+  tellAt(by, 'unknown-practitioner', `"${id}" is not among the "practitioners" of practice.yaml.`, { hints: wordHints(id, practice.practitioners.keys()) });
+  return null;
+}
+
+function readStarts(at: At<PlanFile>, visits: readonly Visit[]): Day {
+  const first = visits[0]?.date ?? SOME_DAY;
+  if (!hasKey(at, 'starts') && visits.length > 1) {
+    tellAt(at, 'starts-missing', `From the second visit on, the plan has to say when week 1 began; write "starts: ${first}".`, { place: startPlace(at) });
+  }
+  return quantity(under(at, 'starts'), parseDay) ?? first;
+}
+
+function readNextVisit(at: At<PlanFile>, visits: readonly Visit[]): Day | null {
+  const nextAt = under(at, 'next_visit');
+  const next = quantity(nextAt, parseDay) ?? null;
+  const last = visits.at(-1)?.date ?? SOME_DAY;
+  if (nextAt && next !== null && next <= last) {
+    tellAt(nextAt, 'next-visit-early', `"next_visit" says ${next}, which is not after the last visit of ${last}.`);
+  }
+  return next;
+}
+
+function readLimits(at: At<LimitsFile> | undefined, { practice }: PlanReading): Limits {
+  const { vocabulary, bands } = practice;
+  const kit = under(at, 'kit');
+  return {
+    timeMs: quantity(under(at, 'time'), oneLength) ?? null,
+    kit: kit ? (knownWords(kit, 'unknown-kit', new Set([...vocabulary.kit, ...bands])) ?? []) : null,
+    positionsToAvoid: knownWords(under(at, 'positions_to_avoid'), 'unknown-position', vocabulary.positions) ?? [],
+    concerns: knownWords(under(at, 'concerns'), 'unknown-concern', vocabulary.concerns) ?? [],
+  };
+}
+
+function readEasyWeeks(at: At<PlanFile>, weeks: number): EasyWeeks | null {
+  const easy = under(at, 'easy_weeks');
+  if (!easy) return null;
+  const listed = entries(under(easy, 'weeks') as At<readonly unknown[]> | undefined);
+  const inside = listed.flatMap((one) => {
+    const range = quantity(one, (text) => parseWeeks(text, weeks));
+    return range ? Array.from({ length: range[1] - range[0] + 1 }, (_, i) => range[0] + i) : [];
+  });
+  if (new Set(inside).size < inside.length) {
+    tellAt(under(easy, 'weeks') as At<unknown>, 'weeks-overlap', 'A week stands twice in this list; write it once.');
+  }
+  const percent = (key: 'sets' | 'reps' | 'hold' | 'time') => quantity(under(easy, key), (text) => parsePercent(text, 1, 99)) ?? null;
+  return { weeks: inside, sets: percent('sets'), reps: percent('reps'), hold: percent('hold'), time: percent('time'), place: easy.keyPlace ?? placeOf(easy) };
+}
+
+function readOneRepMax(at: At<Record<string, unknown>> | undefined, reading: PlanReading): ReadonlyMap<string, Load> {
+  const found = new Map<string, Load>();
+  for (const one of at ? pairs(at) : []) {
+    if (!reading.exerciseIds.includes(one.key)) {
+      tellAt(one, 'unknown-exercise', `There is no exercise "${one.key}".`, { hints: wordHints(one.key, reading.exerciseIds), ...(one.keyPlace ? { place: one.keyPlace } : {}) });
+      continue;
+    }
+    const load = quantity(one, weight);
+    if (load) found.set(one.key, load);
+  }
+  return found;
+}
+
+function readClosed(at: At<PlanFile>): Plan['closed'] {
+  const closed = under(at, 'closed');
+  if (!closed) return null;
+  return { date: quantity(under(closed, 'date'), parseDay) ?? SOME_DAY, why: textUnder(closed, 'why') ?? '' };
+}
+
+function gapUnder(at: At<PlanFile> | At<SessionFile> | At<PartFile> | At<SessionEntryFile> | At<PartEntryFile>): Interval | undefined {
+  return quantity(under(at as At<PlanFile>, 'between_items'), plainMs);
+}
+
+function readSessions(at: At<PlanFile>, reading: PlanReading): readonly Session[] {
+  const seen = new Map<string, Place>();
+  return entries(under(at, 'sessions')).flatMap((one) => {
+    const idAt = under(one, 'session');
+    if (idAt) tellSessionTwice(idAt, seen);
+    const session = readSession(one, reading);
+    return session ? [session] : [];
+  });
+}
+
+function tellSessionTwice(at: At<unknown>, seen: Map<string, Place>): void {
+  const id = textOf(at);
+  const before = seen.get(id);
+  if (before) {
+    tellAt(at, 'duplicate-session', `There are two sessions called "${id}"; give one of them another id.`, {
+      related: [{ message: 'The first one.', place: before }],
+    });
+  } else seen.set(id, placeOf(at));
+}
+
+function readSession(at: At<SessionFile>, reading: PlanReading): Session | null {
+  const seen = new Map<string, Place>();
+  const parts = entries(under(at, 'parts')).flatMap((one) => {
+    const part = readPart(one, reading, seen);
+    return part ? [part] : [];
+  });
+  const idAt = under(at, 'session');
+  const settings = sessionSettings(at);
+  return {
+    ...settings,
+    id: idAt ? textOf(idAt) : '',
+    place: idAt ? placeOf(idAt) : startPlace(at),
+    schedule: settings.schedule ?? { kind: 'as-needed' },
+    parts,
+    windows: readWindows(under(at, 'weeks'), reading.weeks),
+    fromWeek: readEntries(under(at, 'from_week'), reading.weeks).map(({ week, at: entry }) => ({ ...sessionSettings(entry), week })),
+    accepts: readAccepts(under(at, 'accept')),
+  };
+}
+
+const MOST_TIMES_A_DAY = 24;
+
+function sessionSettings(at: At<SessionFile> | At<SessionEntryFile>): SessionSettings {
+  return {
+    name: textUnder(at as At<SessionFile>, 'name') ?? undefined,
+    schedule: readSchedule(at),
+    timesADay: quantity(under(at as At<SessionFile>, 'times_a_day'), (text) => parseCounts(text, MOST_TIMES_A_DAY)),
+    betweenItemsMs: gapUnder(at),
+    place: placeOf(at),
+  };
+}
+
+function readPart(at: At<PartFile>, reading: PlanReading, seen: Map<string, Place>): Part | null {
+  const kind = wordUnder(at, 'part');
+  const items = readItems(under(at, 'items'), reading, seen);
+  if (!kind) return null;
+  return {
+    ...partSettings(at),
+    place: placeOf(under(at, 'part') as At<unknown>),
+    kind,
+    items,
+    windows: readWindows(under(at, 'weeks'), reading.weeks),
+    fromWeek: readEntries(under(at, 'from_week'), reading.weeks).map(({ week, at: entry }) => ({ ...partSettings(entry), week })),
+    accepts: readAccepts(under(at, 'accept')),
+  };
+}
+
+const MOST_ROUNDS = 100;
+
+function partSettings(at: At<PartFile> | At<PartEntryFile>): PartSettings {
+  const one = at as At<PartEntryFile>;
+  return {
+    name: textUnder(one, 'name') ?? undefined,
+    rounds: quantity(under(one, 'rounds'), (text) => parseCount(text, MOST_ROUNDS)),
+    restBetweenRoundsMs: quantity(under(one, 'rest_between_rounds'), plainMs),
+    betweenItemsMs: gapUnder(one),
+    place: placeOf(one),
+  };
+}

@@ -1,0 +1,267 @@
+// What the schema says against a file, in a practitioner's words, at the key or value concerned.
+// Quantities are passed by: the reader explains them better.
+import type { ErrorObject } from 'ajv';
+import { isMap, isPair, isScalar, isSeq, type Node } from 'yaml';
+import type { CheckName } from '../finding/checks.ts';
+import { finding } from '../finding/finding.ts';
+import { nearest, wordHints } from './did-you-mean.ts';
+import { keysAt, validatorOf } from './schemas.ts';
+import { parseCount } from '../units/number.ts';
+import { kindOfNode, type YamlFile } from './yaml-file.ts';
+import { ENTRY } from './prose-traps.ts';
+
+/** The plain value of a tree: source texts, but canonical whole numbers, true, false and nothing. */
+export function plainValue(node: unknown, flagged: ReadonlySet<unknown>): unknown {
+  if (isMap(node)) {
+    const keys = Object.create(null) as Record<string, unknown>;
+    for (const pair of node.items) {
+      if (isScalar(pair.key) && !flagged.has(pair.key) && !flagged.has(pair.value)) {
+        keys[keyText(pair.key)] = plainValue(pair.value, flagged);
+      }
+    }
+    return keys;
+  }
+  if (isSeq(node)) return node.items.filter((one) => !flagged.has(one)).map((one) => plainValue(one, flagged));
+  if (!isScalar(node)) return null;
+  if (node.type !== 'PLAIN') return String(node.value);
+  const text = String(node.source ?? node.value ?? '');
+  if (text === '') return null;
+  if (text === 'true' || text === 'false') return text === 'true';
+  return /^(?:0|-?[1-9]\d{0,14})$/.test(text) ? Number(text) : text;
+}
+
+export function keyText(key: { readonly source?: string; readonly value: unknown }): string {
+  return String(key.value);
+}
+
+interface Spot {
+  readonly node: unknown;
+  /** The key's own node, for a value of a map. */
+  readonly key: Node | null;
+  /** Keys as written, and `*` for entries. */
+  readonly path: readonly string[];
+}
+
+/** Validates a file; what is wrong goes into its findings, and its node among the flagged. */
+export function checkAgainstSchema(file: YamlFile): void {
+  const validate = validatorOf(file.kind);
+  if (validate(plainValue(file.root, file.flagged))) return;
+  const errors = (validate.errors ?? []).filter(
+    ({ schemaPath, parentSchema }) => !schemaPath.includes('/oneOf/') && parentSchema?.quantity === undefined,
+  );
+  const unknown = errors.filter(({ keyword }) => keyword === 'additionalProperties');
+  for (const error of errors) tellError(file, error, unknown);
+}
+
+function spotAt(file: YamlFile, pointer: string): Spot {
+  let node: unknown = file.root;
+  let key: Node | null = null;
+  const path: string[] = [];
+  for (const raw of pointer.split('/').slice(1)) {
+    const step = raw.replaceAll('~1', '/').replaceAll('~0', '~');
+    if (isMap(node)) {
+      const pair = node.items.find((one) => isScalar(one.key) && keyText(one.key) === step);
+      key = isScalar(pair?.key) ? (pair.key as Node) : null;
+      node = pair?.value ?? key;
+      path.push(step);
+    } else if (isSeq(node)) {
+      node = node.items.filter((one) => !file.flagged.has(one))[Number(step)];
+      path.push(ENTRY);
+    }
+  }
+  return { node, key, path };
+}
+
+/** Where a finding about a value stands: at it; for what is missing in a map, at the map's start. */
+function rangeOf(node: unknown, fallback: Node | null): readonly [number, number] {
+  const range = (node as Node | null)?.range ?? fallback?.range;
+  return range ? [range[0], range[1]] : [0, 0];
+}
+
+function tellError(file: YamlFile, error: ErrorObject, unknown: readonly ErrorObject[]): void {
+  const spot = spotAt(file, error.instancePath);
+  const name = spot.path.findLast((step) => step !== ENTRY) ?? 'this file';
+  switch (error.keyword) {
+    case 'additionalProperties':
+      return tellUnknownKey(file, spot, String(error.params.additionalProperty));
+    case 'required':
+      return tellMissing(file, spot, error, unknown);
+    case 'dependentRequired':
+      return tellDependent(file, spot, error);
+    case 'oneOf':
+      return tellSchedule(file, spot, error, unknown);
+    case 'propertyNames':
+      return;
+    default:
+      return tellValue(file, spot, name, error);
+  }
+}
+
+function tell(
+  file: YamlFile,
+  check: CheckName,
+  message: string,
+  range: readonly [number, number],
+  hints: readonly string[] = [],
+): void {
+  const place = { source: file.source, start: range[0], end: range[1] };
+  file.findings.push(finding({ check, severity: 'error', message, place, hints }));
+}
+
+function tellUnknownKey(file: YamlFile, spot: Spot, key: string): void {
+  const pair = isMap(spot.node) ? spot.node.items.find((one) => isScalar(one.key) && keyText(one.key) === key) : undefined;
+  if (!isPair(pair) || !isScalar(pair.key)) return;
+  file.flagged.add(pair.key);
+  const keys = keysAt(file.kind, spot.path);
+  const here = keys.filter((one) => isMap(spot.node) && !spot.node.has(one));
+  tell(file, 'unknown-key', `"${key}" is not a key that belongs here.`, rangeOf(pair.key, null), wordHints(key, here.length > 0 ? here : keys));
+}
+
+/** One right form of a value, from the example in its description. */
+function exampleOf(schema: unknown): string | undefined {
+  const description = (schema as { readonly description?: string } | undefined)?.description ?? '';
+  const example = /Example: (.+?)(?:; .*|, or .*)?\.?$/.exec(description)?.[1];
+  return example?.replace(/\.$/, '');
+}
+
+const STOP_RULES: ReadonlySet<string> = new Set(['stop_if', 'emergency_if']);
+
+function writeForm(key: string, example: string | undefined): string {
+  if (example === undefined) return `"${key}: …"`;
+  return example.startsWith('- ') ? `"${key}:" and under it "${example}"` : `"${key}: ${example}"`;
+}
+
+function tellMissing(file: YamlFile, spot: Spot, error: ErrorObject, unknown: readonly ErrorObject[]): void {
+  const key = String(error.params.missingProperty);
+  // A key that was only mistyped is told of once, where it stands.
+  const near = unknown.filter(({ instancePath }) => instancePath === error.instancePath).map(({ params }) => String(params.additionalProperty));
+  if (near.some((one) => nearest(one, [key]) !== undefined)) return;
+  if (isMap(spot.node) && spot.node.has(key)) return;
+  const properties = (error.parentSchema?.properties ?? {}) as Readonly<Record<string, unknown>>;
+  const form = writeForm(key, exampleOf(properties[key]));
+  const start = spot.path.length === 0 ? 0 : rangeOf(spot.node, spot.key)[0];
+  const range: readonly [number, number] = [start, start];
+  if (STOP_RULES.has(key)) tell(file, 'stop-rule-missing', `"${key}" is missing, and no sheet leaves without it; write ${form}.`, range);
+  else tell(file, 'missing-key', `"${key}" is missing here; write ${form}.`, range);
+}
+
+function tellDependent(file: YamlFile, spot: Spot, error: ErrorObject): void {
+  const { property, missingProperty } = error.params as { property: string; missingProperty: string };
+  const pair = isMap(spot.node) ? spot.node.items.find((one) => isScalar(one.key) && keyText(one.key) === property) : undefined;
+  const range = rangeOf(pair?.key ?? spot.node, spot.key);
+  if (property === 'start_when') {
+    tell(file, 'window-missing', '"start_when" needs "weeks" beside it, the estimate that the numbers use; write "weeks: 3-6".', range);
+  } else tell(file, 'dial-unclear', `"${property}" needs "${missingProperty}" beside it.`, range);
+}
+
+const SCHEDULES = ['days', 'days_a_week', 'every', 'as_needed'];
+
+function tellSchedule(file: YamlFile, spot: Spot, error: ErrorObject, unknown: readonly ErrorObject[]): void {
+  const near = unknown.filter(({ instancePath }) => instancePath === error.instancePath).map(({ params }) => String(params.additionalProperty));
+  if (near.some((one) => nearest(one, SCHEDULES) !== undefined)) return;
+  if (!isMap(spot.node)) return;
+  const pairs = spot.node.items.filter((one) => isScalar(one.key) && SCHEDULES.includes(keyText(one.key)));
+  const second = pairs[1];
+  if (second && isScalar(second.key)) {
+    const names = pairs.map((one) => `"${keyText(one.key as { value: unknown })}"`).join(' and ');
+    tell(file, 'schedule-unclear', `${names} both say on which days; keep one of them.`, rangeOf(second.key, null));
+  } else {
+    const start = rangeOf(spot.node, spot.key)[0];
+    tell(file, 'schedule-unclear', 'This session does not say on which days; write "days: [mon, wed, fri]", "days_a_week: 3", "every: 2 days" or "as_needed: true".', [start, start]);
+  }
+}
+
+function tellValue(file: YamlFile, spot: Spot, name: string, error: ErrorObject): void {
+  if (file.flagged.has(spot.node)) return;
+  file.flagged.add(spot.node);
+  const range = rangeOf(spot.node, spot.key);
+  const example = exampleOf(error.parentSchema);
+  const form = writeForm(name, example);
+  if (error.data === null || (error.keyword === 'minLength' && error.data === '')) {
+    const check = STOP_RULES.has(name) ? 'stop-rule-missing' : 'empty-value';
+    const at = spot.key?.range ? ([spot.key.range[0], spot.key.range[1]] as const) : range;
+    const isEntry = spot.path.at(-1) === ENTRY;
+    return tell(file, check, isEntry ? `An entry of "${name}" is empty; fill it or delete its dash.` : `"${name}" has nothing after it; write ${form}, or delete it.`, isEntry ? range : at);
+  }
+  if (error.keyword === 'minItems' || error.keyword === 'minProperties') {
+    const check = STOP_RULES.has(name) ? 'stop-rule-missing' : 'empty-value';
+    return tell(file, check, `"${name}" is empty; write ${form}.`, range);
+  }
+  const { check, message, hints } = valueMistake(name, error, spot, form);
+  tell(file, check, message, range, hints);
+}
+
+interface Mistake {
+  readonly check: CheckName;
+  readonly message: string;
+  readonly hints?: readonly string[];
+}
+
+function valueMistake(name: string, error: ErrorObject, spot: Spot, form: string): Mistake {
+  const data = String(error.data);
+  switch (error.keyword) {
+    case 'enum':
+      return unknownWord(name, data, error.params.allowedValues as readonly string[]);
+    case 'const':
+      return { check: 'unknown-word', message: `"${name}" takes only "${String(error.params.allowedValue)}"; write "${name}: ${String(error.params.allowedValue)}".` };
+    case 'pattern':
+      return patternMistake(name, data, error, form);
+    case 'minimum':
+    case 'maximum': {
+      const { minimum, maximum } = error.parentSchema as { minimum?: number; maximum?: number };
+      const limits = maximum === undefined ? `${minimum} or more` : `a whole number from ${minimum} to ${maximum}`;
+      return { check: 'out-of-range', message: `"${name}" says ${data}, but is ${limits}.` };
+    }
+    case 'uniqueItems':
+      return { check: 'duplicate-key', message: `"${name}" has the same entry twice; delete one.` };
+    case 'maxProperties':
+      return { check: 'dial-unclear', message: 'Each step of a climb is one dial under a dash of its own; write "- reps: {by: 2, to: 14}".' };
+    case 'type':
+      return typeMistake(name, error, spot, form);
+    default:
+      return { check: 'wrong-kind', message: `"${name}" is not written in a form that is read here; write ${form}.` };
+  }
+}
+
+function unknownWord(name: string, word: string, known: readonly string[]): Mistake {
+  const near = nearest(word, known);
+  return {
+    check: 'unknown-word',
+    message: `"${name}" says "${word}", but takes one of ${known.join(', ')}.`,
+    hints: near === undefined ? [] : [`Did you mean "${near}"?`],
+  };
+}
+
+function patternMistake(name: string, data: string, error: ErrorObject, form: string): Mistake {
+  const schema = error.parentSchema as { items?: { enum?: readonly string[] }; pattern: string };
+  const words = /^\^\(([a-z|-]+)\)\$$/.exec(schema.pattern)?.[1]?.split('|');
+  if (schema.items?.enum) {
+    const single = words ?? (schema.pattern === '^daily$' ? ['daily'] : []);
+    return single.length > 1
+      ? unknownWord(name, data, single)
+      : { ...unknownWord(name, data, [...single, ...schema.items.enum]), message: `"${name}" says "${data}"; write "daily" or a list such as [mon, wed, fri].` };
+  }
+  if (words) return unknownWord(name, data, words);
+  if (name === 'picture') {
+    return { check: 'picture-unusable', message: `"picture" says "${data}"; a picture lies in pictures/ and is a svg, png, jpg or webp: "picture: pictures/heel-raise.svg".` };
+  }
+  return { check: 'bad-id', message: `"${data}" cannot be an id here; an id has small letters, digits and hyphens, a code may have capitals: write ${form}.` };
+}
+
+function typeMistake(name: string, error: ErrorObject, spot: Spot, form: string): Mistake {
+  const types = [error.params.type].flat() as readonly string[];
+  const kind = kindOfNode(spot.node);
+  if (kind === 'value' && types.includes('integer')) {
+    const reading = parseCount(String(error.data));
+    if (!reading.ok) {
+      const { check, says, write } = reading.misread;
+      return { check, message: `"${name}" ${says}${write === undefined ? '' : `; write "${name}: ${write}"`}.` };
+    }
+  }
+  if (kind === 'keys' && types.includes('string')) {
+    return { check: 'wrong-kind', message: `"${name}" takes words, but a key with a colon stands here; if it is one sentence, put double quotes round it.` };
+  }
+  const wanted = types.includes('array') ? 'a list' : types.includes('object') ? 'keys of its own' : 'one value';
+  const found = kind === 'list' ? 'a list' : kind === 'keys' ? 'keys' : `"${String(error.data)}"`;
+  return { check: 'wrong-kind', message: `"${name}" takes ${wanted}, but ${found} stands here; write ${form}.` };
+}

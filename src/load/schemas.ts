@@ -1,0 +1,94 @@
+// The JSON Schemas that ship, as a validator and as a map of where sentences stand.
+import { readFileSync } from 'node:fs';
+import { Ajv2020, type ValidateFunction } from 'ajv/dist/2020.js';
+import { ENTRY, type ProseAt } from './prose-traps.ts';
+
+/** The kinds of file that a practice writes. */
+export type FileKind = 'practice' | 'exercise' | 'plan' | 'people';
+
+interface Schema {
+  readonly $id?: string;
+  readonly $ref?: string;
+  readonly $defs?: Readonly<Record<string, Schema>>;
+  readonly properties?: Readonly<Record<string, Schema>>;
+  readonly additionalProperties?: boolean | Schema;
+  readonly items?: Schema;
+}
+
+const BASE = 'https://carryover.invalid/schemas/';
+const NAMES = ['quantities', 'practice', 'exercise', 'plan', 'people'] as const;
+const folder = new URL('../../schemas/', import.meta.url);
+
+const byFile = new Map<string, Schema>();
+let validator: Ajv2020 | undefined;
+
+function schemaFile(name: string): Schema {
+  const known = byFile.get(name);
+  if (known) return known;
+  const schema = JSON.parse(readFileSync(new URL(name, folder), 'utf8')) as Schema;
+  byFile.set(name, schema);
+  return schema;
+}
+
+/** The compiled validator of one kind of file; every mistake is reported, with the schema beside it. */
+export function validatorOf(kind: FileKind): ValidateFunction {
+  if (!validator) {
+    validator = new Ajv2020({
+      strict: true, strictRequired: false, allowUnionTypes: true, allErrors: true, verbose: true, keywords: ['quantity'],
+    });
+    for (const name of NAMES) validator.addSchema(schemaFile(`${name}.schema.json`));
+  }
+  const validate = validator.getSchema(`${BASE}${kind}.schema.json`);
+  if (!validate) throw new Error(`no schema for ${kind}`);
+  return validate;
+}
+
+interface Located {
+  readonly schema: Schema;
+  readonly file: string;
+}
+
+function followed({ schema, file }: Located): Located {
+  if (!schema.$ref) return { schema, file };
+  const [other = '', name = ''] = schema.$ref.split('#/$defs/');
+  const from = other === '' ? file : other;
+  const target = schemaFile(from).$defs?.[name];
+  if (!target) throw new Error(`${file} refers to ${schema.$ref}, which is not there`);
+  return followed({ schema: target, file: from });
+}
+
+function stepInto({ schema, file }: Located, step: string): Located | null {
+  const next = step === ENTRY ? schema.items : (Object.hasOwn(schema.properties ?? {}, step) ? schema.properties?.[step] : schema.additionalProperties);
+  return typeof next === 'object' ? { schema: next, file } : null;
+}
+
+/** The schema at a path of keys and list entries; null where none is. */
+function locate(kind: FileKind, path: readonly string[]): Located | null {
+  const file = `${kind}.schema.json`;
+  let at: Located | null = { schema: schemaFile(file), file };
+  for (const step of path) {
+    at = stepInto(followed(at), step);
+    if (!at) return null;
+  }
+  return followed(at);
+}
+
+/** Where the sentences of a kind of file stand. */
+export function proseOf(kind: FileKind): ProseAt {
+  const { text, sentences } = schemaFile('quantities.schema.json').$defs ?? {};
+  const known = new Map<string, 'text' | 'sentences' | null>();
+  return (path) => {
+    const key = path.join('\n');
+    const before = known.get(key);
+    if (before !== undefined) return before;
+    const schema = locate(kind, path)?.schema;
+    const prose = schema === undefined ? null : schema === text ? 'text' : schema === sentences ? 'sentences' : null;
+    known.set(key, prose);
+    return prose;
+  };
+}
+
+/** The keys that belong at a path, for "did you mean". */
+export function keysAt(kind: FileKind, path: readonly string[]): readonly string[] {
+  return Object.keys(locate(kind, path)?.schema.properties ?? {});
+}

@@ -1,0 +1,201 @@
+// One file's text to a tree with places: YAML in its plainest form. Every scalar is its source text,
+// so that nothing is read as another kind of value than was written; what could mean two things is refused.
+import { type Document, isAlias, isCollection, isMap, isPair, isScalar, isSeq, type Node, parseAllDocuments, visit, type YAMLMap } from 'yaml';
+import type { CheckName } from '../finding/checks.ts';
+import { type Finding, finding } from '../finding/finding.ts';
+import { type Place, positionOf, type SourceText } from '../finding/place.ts';
+import { proseTraps, quoted } from './prose-traps.ts';
+import { type FileKind, proseOf } from './schemas.ts';
+import { codeOf, HIDDEN } from './text-file.ts';
+
+/** A parsed file; `flagged` are nodes that a finding was already made for, and that are not read. */
+export interface YamlFile {
+  readonly kind: FileKind;
+  readonly source: SourceText;
+  readonly root: Node | null;
+  readonly flagged: Set<unknown>;
+  readonly findings: Finding[];
+  /** False where the text could not be taken apart, so that nothing more can be said of it. */
+  readonly isWhole: boolean;
+}
+
+/** Parses a file. What is found here stands in `findings`; the rest of the file is still read. */
+export function parseYaml(source: SourceText, kind: FileKind): YamlFile {
+  const mended = proseTraps(source, proseOf(kind));
+  const findings: Finding[] = [...mended.findings];
+  const flagged = new Set<unknown>();
+  const tell = (check: CheckName, message: string, start: number, end: number) =>
+    findings.push(finding({ check, severity: 'error', message, place: { source, start, end } }));
+  const broken = (): YamlFile => ({ kind, source, root: null, flagged, findings, isWhole: false });
+
+  if (/^%/.test(source.text)) {
+    tell('yaml-feature', 'A line that begins with % is a directive, which is not used here; delete it.', 0, 1);
+    return broken();
+  }
+  const tabs = findTabs(mended.text);
+  for (const { at, isIndent } of tabs) {
+    const what = isIndent ? 'A tab is used to indent; use spaces' : 'A tab stands outside quotes; use spaces';
+    tell('tab-indent', `${what}.`, at, at + 1);
+  }
+  if (tabs.length > 0) return broken();
+
+  const documents = parseAllDocuments(mended.text, {
+    schema: 'failsafe', prettyErrors: false, logLevel: 'silent', uniqueKeys: true, keepSourceTokens: false,
+  });
+  const [first, second] = documents as Document[];
+  if (!first?.contents) {
+    if (findings.length === 0) tell('file-empty', 'This file has nothing in it but comments.', 0, 0);
+    return broken();
+  }
+  if (second) {
+    const start = second.range?.[0] ?? 0;
+    tell('several-documents', 'A second document begins here; a file holds one.', start, start + 3);
+    return broken();
+  }
+  const file: YamlFile = { kind, source, root: first.contents as Node, flagged, findings, isWhole: true };
+  const isSound = tellYamlErrors(file, first, tell);
+  tellFeatures(file, first, tell);
+  return isSound ? file : { ...file, isWhole: false };
+}
+
+function findTabs(text: string): readonly { at: number; isIndent: boolean }[] {
+  const found: { at: number; isIndent: boolean }[] = [];
+  const outside = text.replace(/"(?:\\.|[^"\\])*"|'(?:''|[^'])*'|#[^\n]*/g, (quote) => quote.replaceAll('\t', ' '));
+  for (const line of outside.matchAll(/^.*$/gm)) {
+    const tab = line[0].indexOf('\t');
+    if (tab === -1) continue;
+    found.push({ at: line.index + tab, isIndent: /^\s*\t/.test(line[0]) });
+  }
+  return found;
+}
+
+type Tell = (check: CheckName, message: string, start: number, end: number) => void;
+
+const PLAIN_REASONS: Readonly<Record<string, string>> = {
+  BAD_INDENT: 'The indent of this line does not fit the lines around it.',
+  BLOCK_AS_IMPLICIT_KEY: 'This line has two colons; put quotes round what follows the first.',
+  BLOCK_IN_FLOW: 'A bracket that was opened before this line was not closed.',
+  MISSING_CHAR: 'Something is missing here: a colon after a key, or a closing quote or bracket.',
+  UNEXPECTED_TOKEN: 'This does not fit here; look for a missing colon, comma, quote or bracket.',
+  MULTILINE_IMPLICIT_KEY: 'A colon is missing here, or quotes round the text.',
+  BAD_SCALAR_START: 'Text that begins with this sign needs quotes round it.',
+  KEY_OVER_1024_CHARS: 'A key is far too long; look for a missing quote.',
+};
+
+/** Whether the tree can be trusted; only the first break is told, since the rest follows from it. */
+function tellYamlErrors(file: YamlFile, document: Document, tell: Tell): boolean {
+  const breaks = document.errors.filter(({ code }) => code !== 'DUPLICATE_KEY' && code !== 'BAD_ALIAS' && code !== 'TAG_RESOLVE_FAILED');
+  for (const { code, pos } of document.errors) {
+    if (code !== 'DUPLICATE_KEY') continue;
+    const name = /^"?([^\s:"]+)/.exec(file.source.text.slice(pos[0]))?.[1] ?? 'this key';
+    tell('duplicate-key', `"${name}" stands twice here; keep one.`, pos[0], pos[0] + name.length);
+  }
+  const first = breaks[0];
+  if (!first) return true;
+  const trapLines = new Set(file.findings.filter(({ check }) => check === 'text-cut-off').map(({ place }) => positionOf(place).line));
+  const place: Place = { source: file.source, start: first.pos[0], end: first.pos[1] };
+  if (trapLines.has(positionOf(place).line)) return false;
+  tell('yaml-broken', PLAIN_REASONS[first.code] ?? 'This line cannot be taken apart into keys and values.', first.pos[0], first.pos[1]);
+  return false;
+}
+
+function tellFeatures(file: YamlFile, document: Document, tell: Tell): void {
+  const { source, flagged } = file;
+  const text = source.text;
+  visit(document, {
+    Node: (_, node) => {
+      const [start, end] = node.range ?? [0, 0, 0];
+      if (isAlias(node)) {
+        tell('yaml-feature', `"*${node.source}" refers to another place of the file, which is not used here; write the value out, or put quotes round it if it is text.`, start, end);
+        flagged.add(node);
+        return;
+      }
+      const anchor = 'anchor' in node ? node.anchor : undefined;
+      if (anchor) {
+        const at = text.lastIndexOf(`&${anchor}`, start + anchor.length + 1);
+        tell('yaml-feature', `"&${anchor}" names this place for use elsewhere, which is not done here; delete it.`, at, at + anchor.length + 1);
+      }
+      if (node.tag && !/^tag:yaml\.org,2002:(str|seq|map)$/.test(node.tag)) {
+        const at = text.lastIndexOf('!', start);
+        tell('yaml-feature', `A tag that begins with ! is not used here; delete it, or put quotes round it if it is text.`, Math.max(at, 0), start);
+        flagged.add(node);
+      } else if (explicitTag(text, start)) {
+        tell('yaml-feature', 'A tag that begins with ! is not used here; delete it.', explicitTag(text, start)?.at ?? start, start);
+      }
+      if (isScalar(node) && typeof node.value === 'string') tellHiddenEscape(node.value, start, end, tell);
+    },
+    Pair: (_, pair) => {
+      if (!isScalar(pair.key)) {
+        const [start, end] = (pair.key as Node | null)?.range ?? [0, 0, 0];
+        tell('wrong-kind', 'A key is one plain word, not a list or a group of keys.', start, end);
+        flagged.add(pair.key);
+        flagged.add(pair.value);
+      } else if (pair.key.source === '<<' || pair.key.value === '<<') {
+        const [start, end] = pair.key.range ?? [0, 0, 0];
+        tell('yaml-feature', '"<<" copies keys from elsewhere, which is not used here; write them out.', start, end);
+        flagged.add(pair.key);
+      }
+    },
+  });
+  tellFlow(file, document, tell);
+}
+
+function explicitTag(text: string, start: number): { at: number } | null {
+  const before = /!\S*[ \t]*$/.exec(text.slice(Math.max(0, start - 80), start));
+  return before && /(^|[\s,[{:-])!\S*[ \t]*$/.test(text.slice(Math.max(0, start - 81), start)) ? { at: Math.max(0, start - 80) + before.index } : null;
+}
+
+function tellHiddenEscape(value: string, start: number, end: number, tell: Tell): void {
+  const hidden = HIDDEN.exec(value);
+  if (hidden) {
+    tell('hidden-character', `This text holds a character that does not show (${codeOf(hidden[0])}); take it out.`, start, end);
+  }
+}
+
+/** What a comma inside brackets does: splits a sentence, or a number with a decimal comma. */
+function tellFlow(file: YamlFile, document: Document, tell: Tell): void {
+  const { source, flagged } = file;
+  visit(document, {
+    Collection: (_, node, path) => {
+      if (!node.flow) return;
+      const isInner = path.some((one) => isCollection(one) && one.flow);
+      const [start, end] = node.range ?? [0, 0, 0];
+      const commas = isInner ? [] : decimalCommas(source.text, start, end);
+      for (const at of commas) {
+        const number = source.text.slice(at.start, at.end);
+        tell('decimal-comma', `${number} has a comma between digits; write a decimal with a point (${number.replace(',', '.')}), or a list with a space after each comma.`, at.start, at.end);
+      }
+      if (commas.length > 0) flagged.add(node);
+      else if (isMap(node) && !path.some((one) => flagged.has(one))) tellStrayKeys(file, node, tell);
+    },
+  });
+}
+
+function decimalCommas(text: string, start: number, end: number): { start: number; end: number }[] {
+  const bare = text.slice(start, end).replace(/"(?:\\.|[^"\\])*"|'(?:''|[^'])*'/g, (quote) => ' '.repeat(quote.length));
+  return [...bare.matchAll(/\d+,\d+/g)].map((match) => ({ start: start + match.index, end: start + match.index + match[0].length }));
+}
+
+/** Inside { } a key with nothing after it is the rest of the sentence before it. */
+function tellStrayKeys(file: YamlFile, map: YAMLMap, tell: Tell): void {
+  for (const [i, pair] of map.items.entries()) {
+    if (!isPair(pair) || !isScalar(pair.key) || pair.value !== null) continue;
+    const [start, end] = pair.key.range ?? [0, 0, 0];
+    const rest = String(pair.key.source ?? pair.key.value);
+    const before = map.items[i - 1];
+    file.flagged.add(pair.key);
+    if (before && isScalar(before.key) && isScalar(before.value)) {
+      const from = before.value.range?.[0] ?? start;
+      const whole = file.source.text.slice(from, end).replace(/\s+/g, ' ');
+      file.flagged.add(before.value);
+      tell('text-cut-off', `Inside { } a comma ends a value, so "${rest}" was split off; put quotes round the whole: "${String(before.key.value)}: ${quoted(whole).slice(1, -1)}" becomes ${String(before.key.value)}: ${quoted(whole)}.`, start, end);
+    } else {
+      tell('text-cut-off', `Inside { } "${rest}" has nothing after it; write "${rest}: …", or put quotes round the sentence that it belongs to.`, start, end);
+    }
+  }
+}
+
+/** Whether a node is a list, a group of keys, or one value. */
+export function kindOfNode(node: unknown): 'list' | 'keys' | 'value' {
+  return isSeq(node) ? 'list' : isMap(node) ? 'keys' : 'value';
+}
