@@ -2,7 +2,7 @@
 // sensible, and when a level is done with.
 import type { Place } from '../finding/place.ts';
 import type { Bounds, DoseKey, DoseLayer, DoseValues, MoveOnWhen, Reps } from '../model/dose.ts';
-import { type Duration, parseDuration } from '../units/duration.ts';
+import { type Duration, durationMs, parseDuration } from '../units/duration.ts';
 import type { Interval } from '../units/interval.ts';
 import { type Load, parseLoad } from '../units/load.ts';
 import { parseAngleRange, parseScale, parseTempo } from '../units/measure.ts';
@@ -135,18 +135,20 @@ export function readMoveOnWhen(at: At<MoveOnWhenFile> | undefined, bands: readon
   };
 }
 
-/** A gap or a floor of timing: a length of time, with no breaths in it. */
-export function plainMs(text: string): Reading<Interval> {
-  const reading = parseDuration(text);
-  if (!reading.ok) return reading;
-  return reading.value.unit === 'ms' ? read(reading.value.range) : misread('unit-unknown', 'is written in s or min here', '30 s');
+/** A gap between things done, in milliseconds; a breath of it is the practice's. */
+export function gapMs(breathMs: number): (text: string) => Reading<Interval> {
+  return (text) => {
+    const reading = parseDuration(text);
+    return reading.ok ? read(durationMs(reading.value, breathMs)) : reading;
+  };
 }
 
-/** One length of time, in milliseconds, above 0. */
+/** One length of time, in milliseconds, above 0 and not in breaths. */
 export function oneLength(text: string): Reading<number> {
-  const reading = plainMs(text);
+  const reading = parseDuration(text);
   if (!reading.ok) return reading;
-  const [low, high] = reading.value;
+  const { unit, range: [low, high] } = reading.value;
+  if (unit !== 'ms') return misread('unit-unknown', 'is written in s or min here', '30 s');
   if (low !== high) return misread('not-understood', `says ${text}, but takes one length, not a range`, '25 min');
   return low > 0 ? read(low) : misread('out-of-range', `says ${text}, but is above 0`, '25 min');
 }

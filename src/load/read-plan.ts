@@ -12,7 +12,7 @@ import type { Affected } from '../units/side.ts';
 import { parseWeeks } from '../units/weeks.ts';
 import { type At, entries, hasKey, pairs, pairsUnder, placeOf, quantity, rootOf, startPlace, tellAt, textOf, textsUnder, textUnder, under, wordUnder } from './at.ts';
 import { wordHints } from './did-you-mean.ts';
-import { oneLength, plainMs, weight } from './read-dose.ts';
+import { gapMs, oneLength, weight } from './read-dose.ts';
 import { readItems } from './read-item.ts';
 import { type PlanReading, readAccepts, readEntries, readSchedule, readWindows } from './read-plan-parts.ts';
 import { knownWords, readPain } from './read-practice.ts';
@@ -60,7 +60,7 @@ export function readPlan(file: YamlFile, id: string, setting: Setting): Plan | n
     stopIfAlso: textsUnder(at, 'stop_if_also'),
     easyWeeks: readEasyWeeks(at, weeks),
     shortDayMs: quantity(under(under(at, 'short_day'), 'time'), oneLength) ?? null,
-    betweenItemsMs: gapUnder(at) ?? null,
+    betweenItemsMs: gapUnder(at, reading) ?? null,
     oneRepMax: readOneRepMax(under(at, 'one_rep_max'), reading),
     sessions: readSessions(at, reading),
     report: new Map(pairsUnder(at, 'report').map((one) => [one.key, textOf(one)])),
@@ -155,8 +155,11 @@ function readClosed(at: At<PlanFile>): Plan['closed'] {
   return { date: quantity(under(closed, 'date'), parseDay) ?? SOME_DAY, why: textUnder(closed, 'why') ?? '' };
 }
 
-function gapUnder(at: At<PlanFile> | At<SessionFile> | At<PartFile> | At<SessionEntryFile> | At<PartEntryFile>): Interval | undefined {
-  return quantity(under(at as At<PlanFile>, 'between_items'), plainMs);
+function gapUnder(
+  at: At<PlanFile> | At<SessionFile> | At<PartFile> | At<SessionEntryFile> | At<PartEntryFile>,
+  { practice }: PlanReading,
+): Interval | undefined {
+  return quantity(under(at as At<PlanFile>, 'between_items'), gapMs(practice.timing.breath));
 }
 
 function readSessions(at: At<PlanFile>, reading: PlanReading): readonly Session[] {
@@ -186,7 +189,7 @@ function readSession(at: At<SessionFile>, reading: PlanReading): Session | null 
     return part ? [part] : [];
   });
   const idAt = under(at, 'session');
-  const settings = sessionSettings(at);
+  const settings = sessionSettings(at, reading);
   return {
     ...settings,
     id: idAt ? textOf(idAt) : '',
@@ -194,19 +197,19 @@ function readSession(at: At<SessionFile>, reading: PlanReading): Session | null 
     schedule: settings.schedule ?? { kind: 'as-needed' },
     parts,
     windows: readWindows(under(at, 'weeks'), reading.weeks),
-    fromWeek: readEntries(under(at, 'from_week'), reading.weeks).map(({ week, at: entry }) => ({ ...sessionSettings(entry), week })),
+    fromWeek: readEntries(under(at, 'from_week'), reading.weeks).map(({ week, at: entry }) => ({ ...sessionSettings(entry, reading), week })),
     accepts: readAccepts(under(at, 'accept')),
   };
 }
 
 const MOST_TIMES_A_DAY = 24;
 
-function sessionSettings(at: At<SessionFile> | At<SessionEntryFile>): SessionSettings {
+function sessionSettings(at: At<SessionFile> | At<SessionEntryFile>, reading: PlanReading): SessionSettings {
   return {
     name: textUnder(at as At<SessionFile>, 'name') ?? undefined,
     schedule: readSchedule(at),
     timesADay: quantity(under(at as At<SessionFile>, 'times_a_day'), (text) => parseCounts(text, MOST_TIMES_A_DAY)),
-    betweenItemsMs: gapUnder(at),
+    betweenItemsMs: gapUnder(at, reading),
     place: placeOf(at),
   };
 }
@@ -216,25 +219,25 @@ function readPart(at: At<PartFile>, reading: PlanReading, seen: Map<string, Plac
   const items = readItems(under(at, 'items'), reading, seen);
   if (!kind) return null;
   return {
-    ...partSettings(at),
+    ...partSettings(at, reading),
     place: placeOf(under(at, 'part') as At<unknown>),
     kind,
     items,
     windows: readWindows(under(at, 'weeks'), reading.weeks),
-    fromWeek: readEntries(under(at, 'from_week'), reading.weeks).map(({ week, at: entry }) => ({ ...partSettings(entry), week })),
+    fromWeek: readEntries(under(at, 'from_week'), reading.weeks).map(({ week, at: entry }) => ({ ...partSettings(entry, reading), week })),
     accepts: readAccepts(under(at, 'accept')),
   };
 }
 
 const MOST_ROUNDS = 100;
 
-function partSettings(at: At<PartFile> | At<PartEntryFile>): PartSettings {
+function partSettings(at: At<PartFile> | At<PartEntryFile>, reading: PlanReading): PartSettings {
   const one = at as At<PartEntryFile>;
   return {
     name: textUnder(one, 'name') ?? undefined,
     rounds: quantity(under(one, 'rounds'), (text) => parseCount(text, MOST_ROUNDS)),
-    restBetweenRoundsMs: quantity(under(one, 'rest_between_rounds'), plainMs),
-    betweenItemsMs: gapUnder(one),
+    restBetweenRoundsMs: quantity(under(one, 'rest_between_rounds'), gapMs(reading.practice.timing.breath)),
+    betweenItemsMs: gapUnder(one, reading),
     place: placeOf(one),
   };
 }

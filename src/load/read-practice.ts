@@ -8,7 +8,7 @@ import { parsePainRange, parsePercent } from '../units/measure.ts';
 import { parseThousandths, THOUSANDTHS } from '../units/number.ts';
 import { type At, entries, isGroup, pairs, placeOf, quantity, rootOf, tellAt, textOf, textsUnder, textUnder, under, wordUnder } from './at.ts';
 import { wordHints } from './did-you-mean.ts';
-import { oneLength, plainMs } from './read-dose.ts';
+import { gapMs, oneLength } from './read-dose.ts';
 import type { ConcernFile, PeopleFile, PracticeFile, WordsFile } from './written.ts';
 import type { YamlFile } from './yaml-file.ts';
 
@@ -42,15 +42,16 @@ export function readPractice(file: YamlFile): Practice {
 }
 
 function readTiming(at: At<NonNullable<PracticeFile['timing']>> | undefined): Timing {
+  const breath = quantity(under(at, 'breath'), oneLength) ?? DEFAULT_TIMING.breath;
   const gap = (key: 'move' | 'pause' | 'rest' | 'change_sides' | 'between_items', otherwise: Interval) =>
-    quantity(under(at, key), plainMs) ?? otherwise;
+    quantity(under(at, key), gapMs(breath)) ?? otherwise;
   return {
     move: gap('move', DEFAULT_TIMING.move),
     pause: gap('pause', DEFAULT_TIMING.pause),
     rest: gap('rest', DEFAULT_TIMING.rest),
     changeSides: gap('change_sides', DEFAULT_TIMING.changeSides),
     betweenItems: gap('between_items', DEFAULT_TIMING.betweenItems),
-    breath: quantity(under(at, 'breath'), oneLength) ?? DEFAULT_TIMING.breath,
+    breath,
   };
 }
 
@@ -166,7 +167,7 @@ function readNumbers(at: At<unknown>): ReadonlyMap<string, number> {
     const value = /%\s*$/.test(text)
       ? quantity(one, (percent) => parsePercent(percent, 0, 1_000))
       : /[a-z]/.test(text)
-        ? quantity(one, plainMs)?.[0]
+        ? quantity(one, oneLength)
         : quantity(one, (number) => {
             const reading = parseThousandths(number, 1_000_000);
             return reading.ok ? { ok: true, value: reading.value / THOUSANDTHS } : reading;

@@ -1,12 +1,13 @@
 // The number of a sheet: the same for two sheets that say the same, another as soon as a word, a
 // number or a picture differs. Told over the telephone, so it has no signs that look or sound alike.
-import { folded } from './markdown.ts';
+
 import type { Hash } from './fingerprint.ts';
-import { base64 } from './picture.ts';
+import { folded } from './markdown.ts';
+import { base64, isPictureView } from './picture.ts';
 import type { SheetView } from './sheet-view.ts';
 
 /** Raised when a sheet of the same content begins to be worded or ordered anew. */
-export const FORMAT_VERSION = 1;
+const FORMAT_VERSION = 1;
 
 // Left out are 0 O, 1 I L, 2 Z, 5 S, 6 G, 8 B, U V, and the vowels, so that no word comes about.
 const LETTERS = 'CDFHJKMNPQRTWXY';
@@ -35,14 +36,21 @@ export function sheetNumber(sheet: NumberedSheet, hash: Hash): string {
 
 /** All that is shown but the name, as one text: keys in order, so that it hangs on no order of code. */
 function numberedText({ view, alsoShown }: NumberedSheet): string {
-  const nameless = { ...view, head: { ...view.head, person: null } };
-  return JSON.stringify([FORMAT_VERSION, view.language, inKeyOrder(nameless), inKeyOrder(alsoShown)]);
+  // The plan's code is a file's name; it isn't shown.
+  const nameless = { ...view, plan: null, head: { ...view.head, person: null } };
+  return JSON.stringify([
+    FORMAT_VERSION,
+    view.language,
+    inKeyOrder(nameless),
+    inKeyOrder(alsoShown),
+  ]);
 }
 
 function inKeyOrder(value: unknown): unknown {
   // Line ends and indents of a file aren't shown, so they don't count.
   if (typeof value === 'string') return folded(value);
-  if (value instanceof Uint8Array) return base64(value);
+  // A drawing is what it shows, whatever its file is called.
+  if (isPictureView(value)) return [base64(value.picture.bytes), folded(value.alt)];
   if (Array.isArray(value)) return value.map(inKeyOrder);
   if (value === null || typeof value !== 'object') return value;
   const keys = Object.keys(value).sort();

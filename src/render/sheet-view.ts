@@ -1,6 +1,6 @@
 // The handout as finished words, in the order in which it is printed (the contract's section 6).
 // Every field is a sentence, a list of sentences or a picture; nothing here is still to be worded.
-// Left to others: how it looks, the sheet number (a hash over this), the short day.
+// Left to others: the wording (worded-sheet), how it looks, the sheet number, the short day.
 import type { Picture } from '../model/exercise.ts';
 
 /** The sheet for one person, worded. */
@@ -143,6 +143,8 @@ export interface LaterExerciseView extends ExerciseView {
   readonly when: string;
   /** "Exercises 6 and 7 go together: …" where it comes in a circuit. */
   readonly together: string | null;
+  /** "Put ready: a step." What it needs that the sheet has not named before. */
+  readonly ready: string | null;
   /** How it changes after that. */
   readonly lines: readonly string[];
 }

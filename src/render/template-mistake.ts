@@ -2,14 +2,16 @@
 // helper that isn't there, unescaped output. Filling it with a view is the template's own file.
 import Handlebars from 'handlebars';
 
-/** Line and column count from 1. */
+/** Line and column count from 1; the message is one sentence. */
 export interface TemplateMistake {
   readonly line: number;
   readonly column: number;
   readonly message: string;
 }
 
-const HELPERS: ReadonlySet<string> = new Set(['if', 'unless', 'each', 'with', 'counted']);
+/** What a template can do beside printing; each takes one name. */
+export const BLOCKS = ['if', 'unless', 'each', 'with'] as const;
+const HELPERS: ReadonlySet<string> = new Set([...BLOCKS, 'counted']);
 
 /** The first mistake of a template; undefined where there is none. */
 export function templateMistake(
@@ -22,93 +24,91 @@ export function templateMistake(
   } catch (error) {
     return misparsed(error as Partial<Handlebars.Exception>, text);
   }
-  const search = new MistakeSearch(partials);
-  search.accept(program);
-  return search.mistakes[0];
+  for (const node of nodesOf(program)) {
+    const message = mistakeAt(node, partials);
+    if (message) {
+      return { line: node.loc.start.line, column: node.loc.start.column + 1, message };
+    }
+  }
+  return undefined;
 }
 
 /** Two kinds of complaint: about blocks, with a position of its own, and about signs, with a line. */
 function misparsed(error: Partial<Handlebars.Exception>, text: string): TemplateMistake {
   const message = error.message ?? '';
   if (error.lineNumber !== undefined) {
-    const mismatch = /^(.*) doesn't match (.*?) - /.exec(message);
-    return {
-      line: error.lineNumber,
-      column: (error.column ?? 0) + 1,
-      message: mismatch
-        ? `The block {{#${mismatch[1]}}} is closed by {{/${mismatch[2]}}}.`
-        : `The template can't be read: ${message.replace(/ - \d+:\d+$/, '')}.`,
-    };
+    const mismatch = /^(.*) doesn't match (.*?)(?: - |$)/.exec(message);
+    const plain = mismatch
+      ? `The block {{#${mismatch[1]}}} is closed by {{/${mismatch[2]}}}.`
+      : `The template can't be read: ${message.replace(/ - \d+:\d+$/, '')}.`;
+    return { line: error.lineNumber, column: (error.column ?? 0) + 1, message: plain };
   }
   const line = Number(/on line (\d+)/.exec(message)?.[1] ?? 1);
-  const got = /got '(\w+)'/.exec(message)?.[1];
-  return {
-    line,
-    column: 1,
-    message:
-      got === 'EOF'
-        ? 'A block is opened and never closed.'
-        : `The signs in or near ${lineShown(text, line)} don't fit together.`,
-  };
+  const shown = (text.split('\n')[line - 1] ?? '').trim().slice(0, 60);
+  const plain = /got 'EOF'/.test(message)
+    ? 'A block is opened and never closed.'
+    : `The braces in or near "${shown}" don't fit together.`;
+  return { line, column: 1, message: plain };
 }
 
-function lineShown(text: string, line: number): string {
-  return `"${(text.split('\n')[line - 1] ?? '').trim().slice(0, 60)}"`;
-}
-
-/** Walks through a template; the walker of Handlebars is a class to extend. */
-class MistakeSearch extends Handlebars.Visitor {
-  readonly mistakes: TemplateMistake[] = [];
-  readonly #partials: ReadonlySet<string>;
-
-  constructor(partials: ReadonlySet<string>) {
-    super();
-    this.#partials = partials;
-  }
-
-  override MustacheStatement(mustache: hbs.AST.MustacheStatement): void {
-    if (!mustache.escaped) {
-      this.#add(mustache, 'Three braces or & would print text unescaped; use two braces.');
+/** A node and all below it, in the order written. */
+function* nodesOf(node: hbs.AST.Node): Generator<hbs.AST.Node> {
+  yield node;
+  for (const value of Object.values(node)) {
+    for (const child of Array.isArray(value) ? value : [value]) {
+      if (isNode(child)) yield* nodesOf(child);
     }
-    if (mustache.params.length > 0) this.#needHelper(mustache.path, mustache);
-    super.MustacheStatement(mustache);
   }
+}
 
-  override BlockStatement(block: hbs.AST.BlockStatement): void {
-    this.#needHelper(block.path, block);
-    super.BlockStatement(block);
-  }
+function isNode(value: unknown): value is hbs.AST.Node {
+  return typeof value === 'object' && value !== null && 'type' in value && 'loc' in value;
+}
 
-  override PartialStatement(partial: hbs.AST.PartialStatement): void {
-    const name = 'original' in partial.name ? String(partial.name.original) : undefined;
-    if (name === undefined) this.#add(partial, 'A partial needs its name written out.');
-    else if (!this.#partials.has(name)) this.#add(partial, `There is no partial ${name}.`);
-    super.PartialStatement(partial);
+function mistakeAt(node: hbs.AST.Node, partials: ReadonlySet<string>): string | undefined {
+  switch (node.type) {
+    case 'MustacheStatement':
+      return mustacheMistake(node as hbs.AST.MustacheStatement);
+    case 'BlockStatement':
+      return callMistake(node as hbs.AST.BlockStatement);
+    case 'PartialStatement':
+      return partialMistake(node as hbs.AST.PartialStatement, partials);
+    case 'SubExpression':
+    case 'PartialBlockStatement':
+    case 'Decorator':
+    case 'DecoratorBlock':
+      return 'Calls in brackets, blocks of partials and inline partials are not used here.';
+    default:
+      return undefined;
   }
+}
 
-  override PartialBlockStatement(partial: hbs.AST.PartialBlockStatement): void {
-    this.#add(partial, 'A partial with a block of its own is not used here.');
-  }
+function mustacheMistake(mustache: hbs.AST.MustacheStatement): string | undefined {
+  if (!mustache.escaped) return 'Three braces, or &, print text unescaped; use two braces.';
+  const isCall = mustache.params.length > 0 || HELPERS.has(nameOf(mustache.path) ?? '');
+  return isCall ? callMistake(mustache) : undefined;
+}
 
-  override Decorator(decorator: hbs.AST.Decorator): void {
-    this.#add(decorator, 'Decorators are not used here.');
+function callMistake(call: hbs.AST.MustacheStatement | hbs.AST.BlockStatement): string | undefined {
+  const name = nameOf(call.path) ?? '';
+  const isBlock = call.type === 'BlockStatement';
+  if (!HELPERS.has(name) || isBlock === (name === 'counted')) {
+    return `There is no {{${isBlock ? '#' : ''}${name} …}}; known are #if, #unless, #each, #with and counted.`;
   }
+  return call.params.length === 1
+    ? undefined
+    : `{{${isBlock ? '#' : ''}${name} …}} takes one name.`;
+}
 
-  override DecoratorBlock(block: hbs.AST.DecoratorBlock): void {
-    this.#add(block, 'Inline partials are not used here; make a file of it in partials/.');
-  }
+function partialMistake(
+  partial: hbs.AST.PartialStatement,
+  partials: ReadonlySet<string>,
+): string | undefined {
+  const name = nameOf(partial.name);
+  if (name === undefined) return 'A partial needs its name written out.';
+  return partials.has(name) ? undefined : `There is no partial ${name}.`;
+}
 
-  override SubExpression(expression: hbs.AST.SubExpression): void {
-    this.#needHelper(expression.path, expression);
-    super.SubExpression(expression);
-  }
-
-  #needHelper(path: hbs.AST.Expression, at: hbs.AST.Node): void {
-    const name = 'original' in path ? String(path.original) : '';
-    if (!HELPERS.has(name)) this.#add(at, `There is no helper ${name}.`);
-  }
-
-  #add(node: hbs.AST.Node, message: string): void {
-    this.mistakes.push({ line: node.loc.start.line, column: node.loc.start.column + 1, message });
-  }
+function nameOf(expression: object): string | undefined {
+  return 'original' in expression ? String(expression.original) : undefined;
 }

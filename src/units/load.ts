@@ -1,5 +1,5 @@
 // What a person works against: a weight, a band, her own body, or a share of what she can lift.
-import { type Interval, scaled, ZERO } from './interval.ts';
+import { type Interval, mapEnds, ZERO } from './interval.ts';
 import { parseCounts, parseThousandthsRange, THOUSANDTHS } from './number.ts';
 import { misread, type Reading, read } from './reading.ts';
 
@@ -87,7 +87,7 @@ function noLoad(text: string): Reading<never> {
 export function loadKg(load: Load | null, oneRepMaxKg: Interval | null): Interval {
   if (load?.kind === 'mass') {
     const perUnit = load.unit === 'kg' ? 1 : KG_PER_LB;
-    return scaled(load.amount, (load.pieces * perUnit) / THOUSANDTHS);
+    return mapEnds(load.amount, (end) => ((end * load.pieces) / THOUSANDTHS) * perUnit);
   }
   if (load?.kind === 'percent-1rm' && oneRepMaxKg) {
     return [
@@ -104,15 +104,20 @@ export function formatLoad(load: Load): string {
   if (load.kind === 'rm') return `${formatRange(load.reps)} rm`;
   if (load.kind === 'mass') {
     const pieces = load.pieces === 1 ? '' : `${load.pieces} x `;
-    return `${pieces}${formatRange(scaled(load.amount, 1 / THOUSANDTHS))} ${load.unit}`;
+    return `${pieces}${formatRange(inUnits(load.amount))} ${load.unit}`;
   }
-  if (load.kind === 'percent-1rm') return `${formatRange(scaled(load.percent, 1 / THOUSANDTHS))} % 1rm`;
+  if (load.kind === 'percent-1rm') return `${formatRange(inUnits(load.percent))} % 1rm`;
   return load.percent === null
     ? 'body weight'
-    : `${formatRange(scaled(load.percent, 1 / THOUSANDTHS))} % body weight`;
+    : `${formatRange(inUnits(load.percent))} % body weight`;
 }
 
 /** `8-12`, or `8` where both ends are one. */
 export function formatRange([low, high]: Interval): string {
   return low === high ? String(low) : `${low}-${high}`;
+}
+
+// Dividing gives the nearest number to the decimal; multiplying by 0.001 would not.
+function inUnits(thousandths: Interval): Interval {
+  return mapEnds(thousandths, (end) => end / THOUSANDTHS);
 }

@@ -1,5 +1,5 @@
 // The smaller measures of a dose and a plan: tempo, effort, percentages, angles, pain, intervals of days.
-import { type Interval, scaled } from './interval.ts';
+import { type Interval, mapEnds } from './interval.ts';
 import { parseCounts, parseThousandths, parseThousandthsRange, THOUSANDTHS, whyNoNumber } from './number.ts';
 import { misread, type Reading, read } from './reading.ts';
 
@@ -33,7 +33,7 @@ export function parseScale(text: string): Reading<Interval> {
       ? misread('out-of-range', `says ${text}, but goes from 0 to 10`)
       : reading;
   }
-  return read(scaled(reading.value, 1 / THOUSANDTHS));
+  return read(mapEnds(reading.value, (end) => end / THOUSANDTHS));
 }
 
 /** Whole points of the pain scale, 0 to 10. */

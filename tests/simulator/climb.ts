@@ -4,6 +4,7 @@
 // Readings of the contract where it leaves room:
 // - a dial's start is the key's value where the dials last began (the base week or a new level);
 // - a key that stands twice has one value and one start;
+// - a single band shows no way through the bands: it is gone to from either side;
 // - rest and pause are never lacking: timing is a floor beneath every dose;
 // - a load counts as moved (and is written anew) only where its value differs from its start's.
 
@@ -75,8 +76,8 @@ function nextBand(through: readonly string[], load: Load, setting: Setting): num
   const places = through.map((name) => setting.bands.indexOf(name));
   const first = places[0] ?? 0;
   const last = places.at(-1) ?? 0;
-  // One band alone shows no way: it is one to go up to.
-  const up = places.length === 1 || last > first;
+  if (places.length === 1) return first === load.band ? undefined : first;
+  const up = last > first;
   return places.find((place) => (up ? place > load.band : place < load.band));
 }
 
@@ -92,7 +93,8 @@ function loadTarget(dial: Dial, end: Fraction, kind: LoadKind): { target: Fracti
   if (kind.startsWith('%')) {
     return { target: plus(end, times(readPercent(by), fraction(100n))), up };
   }
-  if (!by.endsWith('%')) return { target: plus(end, readDecimal(by.replace(/ ?(kg|lb)$/, ''))), up };
+  if (!by.endsWith('%'))
+    return { target: plus(end, readDecimal(by.replace(/ ?(kg|lb)$/, ''))), up };
   const round = readDecimal(String(dial.round).replace(/ ?(kg|lb)$/, ''));
   const wanted = plus(end, times(end, readPercent(by)));
   const steps = floor(plus(over(wanted, round), fraction(1n, 2n)));
@@ -100,11 +102,7 @@ function loadTarget(dial: Dial, end: Fraction, kind: LoadKind): { target: Fracti
   if (up ? compare(nearest, end) > 0 : compare(nearest, end) < 0) return { target: nearest, up };
   const below = floor(over(end, round));
   const exact = compare(times(below, round), end) === 0;
-  const next = up
-    ? plus(below, fraction(1n))
-    : exact
-      ? minus(below, fraction(1n))
-      : below;
+  const next = up ? plus(below, fraction(1n)) : exact ? minus(below, fraction(1n)) : below;
   return { target: times(next, round), up };
 }
 

@@ -6,11 +6,12 @@
 // - a part's `rounds` counts as a circuit from the week it is given in, with `rounds: 1` too;
 // - in an easy week the rounds shown are the eased ones.
 
-import type { PartNow } from './walk.ts';
-import type { Frame, ItemNow } from './resolve.ts';
-import { easedCount, isEasy, itemIn } from './resolve.ts';
+import { easedCount, isEasy } from './easing.ts';
 import type { Range } from './quantities.ts';
 import { readCount, readGap, readWeeks } from './quantities.ts';
+import type { Frame, ItemNow } from './resolve.ts';
+import { itemIn } from './resolve.ts';
+import type { PartNow } from './walk.ts';
 import type {
   Case,
   Schedule,
@@ -125,8 +126,7 @@ export function sessionsIn(all: Case, week: number, frame: Frame): SessionThere[
       return {
         session: session.session,
         perWeek: perWeek(written, week),
-        betweenParts:
-          nearest === undefined ? frame.betweenItems : readGap(nearest, frame.breath),
+        betweenParts: nearest === undefined ? frame.betweenItems : readGap(nearest, frame.breath),
         parts: session.parts
           .filter((part) => isThere(part.weeks, week))
           .map((part) => partIn(part, week, nearest, frame, all.exercises))

@@ -65,7 +65,6 @@ function withoutDropped(under: Dose, layer: WrittenDose): Mutable<Dose> {
     drop('time', 'reps');
   }
   const left: Mutable<Dose> = { ...under };
-  if (dropped.has('reps') && isList(under.reps)) left.sets = [under.reps.length, under.reps.length];
   for (const key of dropped) delete left[key];
   return left;
 }
@@ -74,9 +73,9 @@ function layReps(next: Mutable<Dose>, layer: WrittenDose): void {
   if (Array.isArray(layer.reps)) {
     const entries = layer.reps.map(readCount);
     next.reps = entries;
+    // Set down beside the list, the number of sets outlives it when a later layer ends or drops it.
     next.sets = [entries.length, entries.length];
   } else if (layer.reps !== undefined) {
-    if (isList(next.reps)) next.sets = [next.reps.length, next.reps.length];
     next.reps = readCount(layer.reps);
   }
   if (layer.sets === undefined) return;
@@ -110,11 +109,7 @@ export function layered(under: Dose, layer: WrittenDose | undefined, setting: Se
 }
 
 /** A side's own layer: as any other, but its sets never meet a list. */
-export function sideLayered(
-  under: Dose,
-  layer: WrittenDose | undefined,
-  setting: Setting,
-): Dose {
+export function sideLayered(under: Dose, layer: WrittenDose | undefined, setting: Setting): Dose {
   if (layer?.sets !== undefined && (isList(under.reps) || Array.isArray(layer.reps))) {
     throw new NotAllowed('sets of a side over a list');
   }

@@ -3,6 +3,7 @@
 // together. The short day is left null: the generated plans ask for none.
 
 import type { Track, Tracks } from './climb.ts';
+import { isEasy } from './easing.ts';
 import type { Fraction } from './fraction.ts';
 import { fraction, plus, times, toNumber, whole, ZERO } from './fraction.ts';
 import type { ItemThere, PartThere, SessionThere } from './in-force.ts';
@@ -11,7 +12,7 @@ import type { Dose } from './merge.ts';
 import { isList } from './merge.ts';
 import type { Range } from './quantities.ts';
 import { kilograms, ONE } from './quantities.ts';
-import { frameOf, isEasy } from './resolve.ts';
+import { frameOf } from './resolve.ts';
 import type { End, Event } from './walk.ts';
 import { walkSession } from './walk.ts';
 import type { Case, WrittenExercise, WrittenPlan, WrittenPractice } from './written.ts';
@@ -125,23 +126,22 @@ function doseOf(doses: Tracks, side: Side): Dose | undefined {
 
 function itemShown(item: ItemThere, part: PartThere, ends: Walked[], at: number, place: number) {
   const [low, high] = ends.map((end) => end.parts[at]?.items[place]);
-  const sides: Record<string, unknown> = {};
-  for (const side of SIDES) {
+  const shown = (side: Side) => {
     const dose = doseOf(item.doses, side);
     const least = low?.sides[side];
     const most = high?.sides[side];
-    sides[side] =
-      dose && least && most
-        ? { ...volumes(least, most), dose: doseShown(dose, part.rounds !== undefined) }
-        : null;
-  }
+    if (!dose || !least || !most) return null;
+    return { ...volumes(least, most), dose: doseShown(dose, part.rounds !== undefined) };
+  };
   return {
     as: item.as,
     do: item.do,
     level: item.level.id,
     sides: item.level.sides,
     seconds: seconds([low?.total ?? 0, high?.total ?? 0]),
-    ...sides,
+    left: shown('left'),
+    right: shown('right'),
+    middle: shown('middle'),
   };
 }
 

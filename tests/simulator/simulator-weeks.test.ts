@@ -32,23 +32,47 @@ describe('climbs', () => {
   it('turns the first dial to its end, then the next, with its restart', () => {
     // 8-10, 10-12, then only 1 more fits: 11-13; then 3 sets and 8-10 again, 10-12.
     const reps = through('reps', { sides: 'middle', dose }, { climb }, { weeks: 5 });
-    expect(reps).toEqual([[8, 10], [10, 12], [11, 13], [8, 10], [10, 12]]);
+    expect(reps).toEqual([
+      [8, 10],
+      [10, 12],
+      [11, 13],
+      [8, 10],
+      [10, 12],
+    ]);
     const sets = through('sets', { sides: 'middle', dose }, { climb }, { weeks: 5 });
-    expect(sets).toEqual([[2, 2], [2, 2], [2, 2], [3, 3], [3, 3]]);
+    expect(sets).toEqual([
+      [2, 2],
+      [2, 2],
+      [2, 2],
+      [3, 3],
+      [3, 3],
+    ]);
   });
 
   it('does not count easy weeks, and eases what the climb has reached', () => {
     // Week 3 is easy: still one tick, 10-12 at 50 % is 5-6; week 4 has two ticks.
     const easy_weeks = { weeks: [3], reps: '50 %', sets: '70 %' };
     const reps = through('reps', { sides: 'middle', dose }, { climb }, { weeks: 4, easy_weeks });
-    expect(reps).toEqual([[8, 10], [10, 12], [5, 6], [11, 13]]);
+    expect(reps).toEqual([
+      [8, 10],
+      [10, 12],
+      [5, 6],
+      [11, 13],
+    ]);
   });
 
   it('starts anew from an entry that says nothing, every second week', () => {
     // Base 3: weeks 3 and 4 as written, 5 and 6 one tick.
     const item = { climb, climb_every: 2, from_week: [{ week: 3 }] };
     const reps = through('reps', { sides: 'middle', dose }, item, { weeks: 6 });
-    expect(reps).toEqual([[8, 10], [8, 10], [8, 10], [8, 10], [10, 12], [10, 12]]);
+    expect(reps).toEqual([
+      [8, 10],
+      [8, 10],
+      [8, 10],
+      [8, 10],
+      [10, 12],
+      [10, 12],
+    ]);
   });
 
   it('moves each side by itself, and a shared dial once all have come to it', () => {
@@ -60,11 +84,29 @@ describe('climbs', () => {
     const exercise = { sides: 'each' as const, dose: { reps: 8, rest: '1 min' } };
     const plan = { weeks: 5 };
     const left = through('reps', exercise, item, plan, 'left');
-    expect(left).toEqual([[6, 6], [8, 8], [10, 10], [10, 10], [10, 10]]);
+    expect(left).toEqual([
+      [6, 6],
+      [8, 8],
+      [10, 10],
+      [10, 10],
+      [10, 10],
+    ]);
     const right = through('reps', exercise, item, plan, 'right');
-    expect(right).toEqual([[8, 8], [10, 10], [10, 10], [10, 10], [10, 10]]);
+    expect(right).toEqual([
+      [8, 8],
+      [10, 10],
+      [10, 10],
+      [10, 10],
+      [10, 10],
+    ]);
     const rest = through('rest', exercise, item, plan, 'right');
-    expect(rest).toEqual([[60, 60], [60, 60], [60, 60], [50, 50], [45, 45]]);
+    expect(rest).toEqual([
+      [60, 60],
+      [60, 60],
+      [60, 60],
+      [50, 50],
+      [45, 45],
+    ]);
   });
 
   it('rounds percentages of a load exactly, and never stays where it is', () => {
@@ -87,6 +129,13 @@ describe('climbs', () => {
     expect(loads).toEqual(['medium band', 'heavy band', 'heavy band']);
   });
 
+  it('goes to a single band from either side', () => {
+    const item = { climb: [{ load: { through: ['light band'] } }] };
+    const exercise = { sides: 'middle' as const, dose: { reps: 5, load: 'heavy band' } };
+    const loads = through('load', exercise, item, { weeks: 3 });
+    expect(loads).toEqual(['heavy band', 'light band', 'light band']);
+  });
+
   it('begins anew at a level with that level’s own dose', () => {
     // Week 2: the level two, reps 5 of its own, one set, no override; week 3: reps 7 of 7 at most.
     const exercise: Partial<WrittenExercise> = {
@@ -99,12 +148,22 @@ describe('climbs', () => {
     const item: Partial<WrittenItem> = {
       dose: { sets: 3 },
       sides: { left: { reps: 11 }, why: 'stronger' },
-      climb: [{ level: { through: ['two'] } }, { hold: { by: '1 s', to: '5 s' } }, { reps: { by: 3, to: 12 } }],
+      climb: [
+        { level: { through: ['two'] } },
+        { hold: { by: '1 s', to: '5 s' } },
+        { reps: { by: 3, to: 12 } },
+      ],
     };
     const all = caseOf(exercise, item, { weeks: 4 });
     expect([1, 2, 3].map((week) => firstIn(all, week).level)).toEqual(['one', 'two', 'two']);
     const reps = through('reps', exercise, item, { weeks: 5 }, 'left');
-    expect(reps).toEqual([[11, 11], [5, 5], [8, 8], [11, 11], [12, 12]]);
+    expect(reps).toEqual([
+      [11, 11],
+      [5, 5],
+      [8, 8],
+      [11, 11],
+      [12, 12],
+    ]);
     expect(firstIn(all, 2).left?.dose).toMatchObject({ sets: [1, 1] });
     expect(firstIn(all, 2).left?.dose).not.toHaveProperty('hold');
   });
@@ -127,9 +186,19 @@ describe('entries', () => {
     };
     const plan = { weeks: 4 };
     const sets = through('sets', { levels }, item, plan, 'right');
-    expect(sets).toEqual([[3, 3], [3, 3], [2, 2], [1, 1]]);
+    expect(sets).toEqual([
+      [3, 3],
+      [3, 3],
+      [2, 2],
+      [1, 1],
+    ]);
     const reps = through('reps', { levels }, item, plan, 'right');
-    expect(reps).toEqual([[10, 10], [12, 12], [4, 4], [4, 4]]);
+    expect(reps).toEqual([
+      [10, 10],
+      [12, 12],
+      [4, 4],
+      [4, 4],
+    ]);
   });
 });
 
@@ -142,7 +211,13 @@ describe('easy weeks', () => {
     expect(held.middle?.dose).toMatchObject({ sets: [2, 2], reps: [1, 1], hold: [3, 3] });
     // Of [12, 10, 8] the first two stay: 8.4 → 8 and 7.
     const list = first({ sides: 'middle', dose: { reps: [12, 10, 8] } }, {}, plan);
-    expect(list.middle?.dose).toMatchObject({ sets: [2, 2], reps: [[8, 8], [7, 7]] });
+    expect(list.middle?.dose).toMatchObject({
+      sets: [2, 2],
+      reps: [
+        [8, 8],
+        [7, 7],
+      ],
+    });
     const moving = first({ sides: 'middle', dose: { reps: 4, hold: '0 s' } }, {}, plan);
     expect(moving.middle?.dose).toMatchObject({ reps: [3, 3], hold: [0, 0] });
   });
@@ -161,9 +236,26 @@ describe('weeks', () => {
       { session: 'e', days: 'daily', weeks: ['1-1', '3-3'], parts },
     ];
     const often = (week: number) => weekOf(plan, week).sessions.map(({ per_week }) => per_week);
-    expect(often(1)).toEqual([[4, 4], [9, 15], [3, 3], [0, 0], [7, 7]]);
-    expect(often(2)).toEqual([[4, 4], [9, 15], [2, 2], [7, 7]]);
-    expect(often(3)).toEqual([[4, 4], [9, 15], [2, 2], [7, 7], [7, 7]]);
+    expect(often(1)).toEqual([
+      [4, 4],
+      [9, 15],
+      [3, 3],
+      [0, 0],
+      [7, 7],
+    ]);
+    expect(often(2)).toEqual([
+      [4, 4],
+      [9, 15],
+      [2, 2],
+      [7, 7],
+    ]);
+    expect(often(3)).toEqual([
+      [4, 4],
+      [9, 15],
+      [2, 2],
+      [7, 7],
+      [7, 7],
+    ]);
   });
 
   it('credits muscles by set, week and side', () => {
@@ -184,7 +276,10 @@ describe('weeks', () => {
     // Work 10·3 = 30, easy 15, then 12·3 = 36: −50 % and +20 % of 30.
     const item = { from_week: [{ week: 3, dose: { reps: 12 } }] };
     const easy_weeks = { weeks: [2], reps: '50 %' };
-    const plan = caseOf({ purpose: ['cardio', 'strength'], dose: { reps: 10 } }, item, { weeks: 3, easy_weeks });
+    const plan = caseOf({ purpose: ['cardio', 'strength'], dose: { reps: 10 } }, item, {
+      weeks: 3,
+      easy_weeks,
+    });
     expect(weekOf(plan, 1).change).toEqual({ all: null, strength: null });
     expect(weekOf(plan, 2).change).toEqual({ all: -0.5, strength: null });
     expect(weekOf(plan, 3).change.all).toBeCloseTo(0.2, 12);

@@ -28,7 +28,10 @@ describe('one item', () => {
   it('goes from side to side at every repetition in each-rep', () => {
     // left 3 of 6 s, right 2 of 4 s: 18 + 8 + (5−1)·2 = 34, and no change of sides.
     const sides = { left: { reps: 3, hold: '2 s' }, right: { reps: 2 }, why: 'weaker' };
-    const item = first({ sides: 'each', dose: { reps: 9, move: '4 s' } }, { order: 'each-rep', sides });
+    const item = first(
+      { sides: 'each', dose: { reps: 9, move: '4 s' } },
+      { order: 'each-rep', sides },
+    );
     expect(item.seconds).toEqual([34, 34]);
     expect(item.right).toMatchObject({ reps: [2, 2], hold_seconds: [0, 0], work_seconds: [8, 8] });
   });
@@ -53,7 +56,9 @@ describe('one item', () => {
     // reps [12, 10-11, 8] of 3 s with 2 s: 58 + (48 … 53) + 38 + two rests of 30 = 204 … 209.
     expect(first({ sides: 'both', dose: { reps: [12, '10-11', 8] } }).seconds).toEqual([204, 209]);
     // sets 1-3 of one hold (10 + 3): 13 … 39 + 60 = 99.
-    expect(first({ sides: 'middle', dose: { sets: '1-3', hold: '10 s' } }).seconds).toEqual([13, 99]);
+    expect(first({ sides: 'middle', dose: { sets: '1-3', hold: '10 s' } }).seconds).toEqual([
+      13, 99,
+    ]);
   });
 
   it('counts a tempo, a breath and a timed bout for what they are', () => {
@@ -72,10 +77,18 @@ describe('one item', () => {
   });
 
   it('does one side alone with only, and leaves the other empty', () => {
-    const item = first({ sides: 'each', dose: { reps: 2 } }, { only: 'other' }, { affected: 'left' });
+    const item = first(
+      { sides: 'each', dose: { reps: 2 } },
+      { only: 'other' },
+      { affected: 'left' },
+    );
     expect(item).toMatchObject({ sides: 'each', left: null, seconds: [8, 8] });
     expect(item.right).toMatchObject({ reps: [2, 2] });
-    const both = first({ sides: 'each', dose: { reps: 2 } }, { only: 'affected' }, { affected: 'both' });
+    const both = first(
+      { sides: 'each', dose: { reps: 2 } },
+      { only: 'affected' },
+      { affected: 'both' },
+    );
     expect(both.seconds).toEqual([21, 21]);
   });
 });

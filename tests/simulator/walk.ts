@@ -74,7 +74,7 @@ function doing(item: ItemNow, end: End, change: number, circuit: boolean): Doing
   const any = tracks[0]?.[1];
   return {
     sides: tracks.map(([track, dose]) => decide(track, dose, item.level, end, circuit)),
-    order: circuit && item.order === 'all-sets' ? 'each-set' : item.order,
+    order: item.order,
     pause: any?.pause?.[end] ?? 0,
     rest: any?.rest?.[end] ?? 0,
     change,
@@ -111,7 +111,7 @@ function* alternating(sides: readonly SideNow[], set: number, pause: number): Ge
   }
 }
 
-/** The set of that place, of every side that has one. */
+/** The set of that place, of every side that has one; alone, as in a circuit, all-sets is each-set. */
 function* oneSet(item: Doing, set: number): Generator<Event> {
   const sides = item.sides.filter((side) => set < side.sets.length);
   if (item.order === 'each-rep') {

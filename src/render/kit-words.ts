@@ -1,0 +1,63 @@
+// What to put ready: the kit of the exercises and of their loads, each thing once. Of things of
+// which any one will do, those that the person has; "a chair or a worktop" where that leaves a choice.
+import type { Plan } from '../model/plan.ts';
+import type { Load } from '../units/load.ts';
+import { listText, numberText, weightText } from './amounts.ts';
+import type { Slot } from './exercise-slots.ts';
+import type { Words } from './words.ts';
+
+/** The kit id that weights of any kind need. */
+const WEIGHT = 'weight';
+
+/** Things in words, in the order in which the exercises ask for them. */
+export function kitTexts(words: Words, slots: readonly Slot[], plan: Plan): readonly string[] {
+  const groups = slots.flatMap(({ item }) => item.level.kit.map((group) => atHand(group, plan)));
+  const single = new Set(groups.filter((group) => group.length === 1).map(([id]) => id as string));
+  const loads = slots.flatMap((slot) => loadKit(words, slot));
+  // A load names its weight, so a mere "a weight" beside it would ask for one more.
+  const isWeighed = loads.some(({ isWeight }) => isWeight);
+  const said = groups.flatMap((group) => {
+    if (group.length > 1 && group.some((id) => single.has(id))) return [];
+    if (isWeighed && group.includes(WEIGHT)) return [];
+    return [listText(words, group.map((id) => words.look('kit', id) ?? id), 'or')];
+  });
+  return [...new Set([...said, ...loads.map(({ text }) => text)])];
+}
+
+function atHand(group: readonly string[], plan: Plan): readonly string[] {
+  const has = plan.limits.kit;
+  const there = has === null ? [] : group.filter((id) => has.includes(id));
+  return there.length > 0 ? there : group;
+}
+
+interface LoadKit {
+  readonly text: string;
+  readonly isWeight: boolean;
+}
+
+function loadKit(words: Words, { item }: Slot): readonly LoadKit[] {
+  return [item.left, item.right, item.middle].flatMap((work) => {
+    const load = work?.dose.values.load;
+    return load ? kitOfLoad(words, load) : [];
+  });
+}
+
+function kitOfLoad(words: Words, load: Load): readonly LoadKit[] {
+  switch (load.kind) {
+    case 'band':
+      return [{ text: words.say('sheet.band', { band: load.band }), isWeight: false }];
+    case 'mass': {
+      const weight = weightText(words, load.unit, load.amount);
+      const count = numberText(words, load.pieces);
+      const text =
+        load.pieces === 1
+          ? words.say('sheet.weight', { weight })
+          : words.say('sheet.weights', { count, weight });
+      return [{ text, isWeight: true }];
+    }
+    case 'body-weight':
+      return [];
+    default:
+      return [{ text: words.look('kit', WEIGHT) ?? WEIGHT, isWeight: true }];
+  }
+}
