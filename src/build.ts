@@ -1,6 +1,8 @@
 // The pipeline as one table of contents: folder → practice → exercises → plans → numbers → checks.
 // No command, terminal or clock is known here; what was found comes back as values.
+import { checkFolder } from './check/folder-checks.ts';
 import { checkPlan } from './check/plan-checks.ts';
+import { settingFindings } from './check/practice-settings.ts';
 import { planNumbers } from './compute/plan-numbers.ts';
 import type { PlanNumbers } from './compute/numbers.ts';
 import { type Finding, finding, inOrder } from './finding/finding.ts';
@@ -10,6 +12,7 @@ import { filesById, type Library, type LoadedExercise, loadYaml, openLibrary } f
 import { readPeople, readPractice, standInPractice } from './load/read-practice.ts';
 import { readPlan } from './load/read-plan.ts';
 import { schemaVersion } from './load/schema-version.ts';
+import { readText } from './load/text-file.ts';
 import type { Plan } from './model/plan.ts';
 import type { Person, Practice } from './model/practice.ts';
 
@@ -46,25 +49,55 @@ export function plansOf(folder: Folder): ReturnType<typeof filesById> {
   return filesById(folder, 'plans', 'duplicate-plan');
 }
 
-/** Compiles the named plans, or all of them and the whole library. */
-export function compile(folder: Folder, named: readonly string[] | null): Compiled {
+/** What to compile: these plans and exercises only, or everything. */
+export interface Named {
+  readonly plans: readonly string[];
+  readonly exercises: readonly string[];
+}
+
+/** Compiles what is named, or all plans and the whole library. */
+export function compile(folder: Folder, named: Named | null): Compiled {
   const settings = loadSettings(folder);
   const { practice } = settings;
   const library = openLibrary(folder, { practice, folder });
   const { byId, findings: duplicatePlans } = plansOf(folder);
   const found: Finding[] = [...settings.findings];
-  if (named === null) {
-    found.push(...library.duplicates, ...duplicatePlans);
-    for (const id of library.ids) found.push(...(library.load(id)?.findings ?? []));
-  }
-  const wanted = [...byId].filter(([id]) => named === null || named.includes(id));
+  if (named === null) found.push(...library.duplicates, ...duplicatePlans);
+  for (const id of named?.exercises ?? library.ids) found.push(...(library.load(id)?.findings ?? []));
+  const wanted = [...byId].filter(([id]) => named === null || named.plans.includes(id));
   const plans = wanted.map(([id, file]) => {
     const ownDuplicates = duplicatePlans.filter((one) => [one.place.source.file, ...one.alsoMisleads].includes(file));
     return compilePlan(folder, id, file, { practice, library, duplicates: ownDuplicates });
   });
   const kept = plans.filter(({ plan }) => named !== null || !plan?.closed);
   for (const plan of kept) found.push(...plan.findings);
-  return { practice, people: settings.people, plans, library, findings: inOrder(found) };
+  const personal = personalFindings(folder, settings, library, plans, named === null);
+  const withPersonal = plans.map((plan) => ({
+    ...plan,
+    findings: inOrder([...plan.findings, ...personal.filter(({ place }) => place.source.file === plan.file)]),
+  }));
+  return { practice, people: settings.people, plans: withPersonal, library, findings: inOrder([...found, ...personal]) };
+}
+
+/** What looks personal in the files that were read; in a build of everything, in the diaries too. */
+function personalFindings(
+  folder: Folder,
+  { practice, people }: Pick<Compiled, 'practice' | 'people'>,
+  library: Library,
+  compiled: readonly CompiledPlan[],
+  isWhole: boolean,
+): readonly Finding[] {
+  const plans = compiled.flatMap(({ plan }) => (plan ? [plan] : []));
+  const diaries = isWhole ? folder.list('diaries').filter(({ path }) => path.endsWith('.csv')) : [];
+  const sources = [
+    practice.source,
+    ...library.loaded().flatMap(({ exercise }) => (exercise ? [exercise.source] : [])),
+    ...plans.map(({ source }) => source),
+    ...diaries.flatMap(({ path }) => readText(folder, path).value ?? []),
+  ];
+  const names = [...people.values()].flatMap(({ name }) => name ?? []);
+  const referenceDay = plans.map(({ visits }) => visits.at(-1)?.date ?? '').sort().at(-1) || null;
+  return checkFolder(practice, { sources, names, referenceDay }, plans);
 }
 
 function loadSettings(folder: Folder) {
@@ -74,7 +107,7 @@ function loadSettings(folder: Folder) {
   if (version) throw new FolderUnusable(version);
   const found: Finding[] = [];
   const practice = file ? readPractice(file) : standInPractice(PRACTICE_FILE);
-  found.push(...(file ? file.findings : findings));
+  found.push(...(file ? file.findings : findings), ...settingFindings(practice));
   let people: ReadonlyMap<string, Person> = new Map();
   if (folder.entry(PEOPLE_FILE)) {
     const loaded = loadYaml(folder, PEOPLE_FILE, 'people');
@@ -139,9 +172,10 @@ function followsFrom(one: Finding, before: readonly Finding[]): boolean {
   });
 }
 
-/** Files whose errors belong to every plan. */
-export function belongsToAll(file: string): boolean {
-  return file === PRACTICE_FILE || file === PEOPLE_FILE || file.startsWith('templates/') || file.startsWith('handouts');
+/** Whether an error belongs to every plan: one in the settings, the people, a template, or a private file that git tracks. */
+export function belongsToAll({ check, place }: Finding): boolean {
+  const { file } = place.source;
+  return file === PRACTICE_FILE || file === PEOPLE_FILE || file.startsWith('templates/') || check === 'private-file-tracked';
 }
 
 /** The errors that cost a plan its sheet. */
@@ -149,6 +183,6 @@ export function errorsOf(plan: CompiledPlan, findings: readonly Finding[]): read
   return findings.filter(
     (one) =>
       one.severity === 'error' &&
-      (belongsToAll(one.place.source.file) || [one.place.source.file, ...one.alsoMisleads].some((file) => plan.uses.includes(file))),
+      (belongsToAll(one) || [one.place.source.file, ...one.alsoMisleads].some((file) => plan.uses.includes(file))),
   );
 }

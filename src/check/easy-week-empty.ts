@@ -59,17 +59,15 @@ function roundsWritten({ part }: PartWeek, week: number): number | null {
   return latest?.rounds ?? part.rounds ?? null;
 }
 
-function isEased({ plan, practice }: PlanUnderCheck, { week, part, item }: PlannedItem): boolean {
+function isEased({ plan, practice }: PlanUnderCheck, { week, item }: PlannedItem): boolean {
   const unEased: ResolvedWeek | undefined = itemWeeks(item.item, plan, practice, []).weeks[
     week.week - 1
   ];
   if (!unEased) return false;
-  // In a circuit the rounds are the sets, and a dose's own sets are not used.
-  const keys = part.rounds === null ? EASED : EASED.filter((key) => key !== 'sets');
   return [...unEased.doses].some(([lane, dose]) => {
     const eased = lane === 'both' ? item.left : item[lane];
     const before = withCounts(dose).values;
-    return keys.some(
+    return EASED.some(
       (key) => JSON.stringify(before[key]) !== JSON.stringify(eased?.dose.values[key]),
     );
   });

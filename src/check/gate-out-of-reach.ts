@@ -42,12 +42,19 @@ export function gateOutOfReach({ plan, numbers, practice }: PlanUnderCheck): rea
       bands: practice.bands,
     };
     const reach = { breathMs: practice.timing.breath, scale, easy: plan.easyWeeks };
+    if (isOnlyWarmUp(item, weeks)) continue;
     for (const stay of staysOf(item, weeks)) {
       const unmet = firstUnmet(stay, reach);
       if (unmet.length > 0) found.push(gateFinding(plan, stay, unmet));
     }
   }
   return found;
+}
+
+/** An exercise done lightly to warm up is not there to be moved on from. */
+function isOnlyWarmUp(item: Item, weeks: readonly PlannedItem[]): boolean {
+  const climbs = [item, ...item.fromWeek].some(({ climb }) => climb !== undefined && climb.length > 0);
+  return !climbs && !item.moveOnWhen && weeks.every(({ part }) => part.part.kind === 'warm-up');
 }
 
 function staysOf(item: Item, weeks: readonly PlannedItem[]): readonly Stay[] {

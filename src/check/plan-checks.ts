@@ -2,7 +2,7 @@
 // severity, or with other numbers. Loading and computing have found their own errors before.
 import type { PlanNumbers } from '../compute/numbers.ts';
 import type { CheckName } from '../finding/checks.ts';
-import { type Finding, finding } from '../finding/finding.ts';
+import type { Finding } from '../finding/finding.ts';
 import type { Practice } from '../model/practice.ts';
 import { idleAccepts, settled } from './accept.ts';
 import { concernConflict } from './concern-conflict.ts';

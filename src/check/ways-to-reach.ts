@@ -59,11 +59,11 @@ function isTelephone(token: string, leastDigits: number): boolean {
   return isMarked || groups.some((group) => group.length >= 3) || /^\d\d(?: \d\d)+$/.test(token);
 }
 
-/** Two years, or two round numbers that rise: 2024-2026, 1000-1500. */
+/** Two years, two round numbers that rise, or two that lie close: 2024-2026, 1000-1500, 1451-1462. */
 function isRange(token: string, [first = '', second = '']: readonly string[]): boolean {
   const [from, to] = [Number(first), Number(second)];
   if (!/^\d+ ?[\u2010-\u2013-] ?\d+$/.test(token) || from >= to || first.startsWith('0'))
     return false;
   const areYears = [from, to].every((year) => year >= 1900 && year <= 2200);
-  return areYears || (from % 50 === 0 && to % 50 === 0);
+  return areYears || to - from < 100 || (from % 50 === 0 && to % 50 === 0);
 }

@@ -107,6 +107,11 @@ export const CHECKS = {
   'private-file-tracked': error('people.yaml or handouts/ is under version control: names would go wherever the folder goes.', 'Take it out with "git rm --cached" and list it in .gitignore. What was committed stays in the history.'),
   'template-broken': error('A template of the practice cannot be used.', 'Correct it, or delete it to use the shipped one.'),
   'words-missing': error('A words pack lacks a sentence or has one that cannot be filled in.', 'Add it; the English pack shows each.'),
+  // Handouts, with `check --handouts`
+  'handout-missing': error('A plan has no sheet, or not all of its pages.', 'Run "carryover build".', 'Common practice: what is handed out is what the plan says.'),
+  'handout-extra': error('A sheet belongs to no plan that could be built.', 'Run "carryover build": it moves the sheet to handouts/outdated/.', 'Common practice: what is handed out is what the plan says.'),
+  'handout-stale': error('A sheet is not what its plan, exercises and settings say now.', 'Run "carryover build".', 'Common practice: what is handed out is what the plan says.'),
+  'handout-edited': error('A sheet was changed by hand after it was built, so that no plan answers for it.', 'Put the change into the plan, and run "carryover build".', 'Common practice: what is handed out is what the plan says.'),
   // The plan as a whole: each can be accepted with a reason
   'concern-conflict': warning('An exercise asks something of the body, or takes a position, that one of the person\'s concerns limits.', 'Choose another exercise or level, or accept it with the reason.', 'The limits of each concern are named in the vocabulary; common practice, no source.'),
   'kit-missing': warning('An exercise, or its load, needs something that the person does not have, in some week of the plan.', 'Choose another exercise or level, or add it to kit under limits: a band by its name, weight for kilograms and pounds. Without kit there, anything is taken to be at hand.'),

@@ -1,11 +1,11 @@
 // The exercises of a practice, each read when a plan first asks for it. A file that could not be
 // read still owns the id that its name gives.
 import { type Finding, finding } from '../finding/finding.ts';
-import { fileOnly } from '../finding/place.ts';
+import { fileOnly, type SourceText, startOf } from '../finding/place.ts';
 import type { Exercise } from '../model/exercise.ts';
 import { checkAgainstSchema } from './schema-findings.ts';
 import { type ExerciseSetting, readExercise } from './read-exercise.ts';
-import { readText } from './text-file.ts';
+import { beyondLimits, readText } from './text-file.ts';
 import { parseYaml, type YamlFile } from './yaml-file.ts';
 import type { Folder } from './folder.ts';
 import type { FileKind } from './schemas.ts';
@@ -21,6 +21,8 @@ export interface Library {
   /** Every id that a file name gives. */
   readonly ids: readonly string[];
   readonly load: (id: string) => LoadedExercise | undefined;
+  /** Those that were asked for so far. */
+  readonly loaded: () => readonly LoadedExercise[];
   /** Two files with one id. */
   readonly duplicates: readonly Finding[];
 }
@@ -57,10 +59,19 @@ export function filesById(folder: Folder, under: string, check: 'duplicate-exerc
 export function loadYaml(folder: Folder, path: string, kind: FileKind): { readonly file: YamlFile | null; readonly findings: readonly Finding[] } {
   const text = readText(folder, path);
   if (!text.value) return { file: null, findings: text.findings };
+  const unfit = whyUnfit(text.value);
+  if (unfit) return { file: null, findings: [unfit] };
   const file = parseYaml(text.value, kind);
   if (!file.isWhole) return { file: null, findings: file.findings };
   checkAgainstSchema(file);
   return { file, findings: file.findings };
+}
+
+function whyUnfit(source: SourceText): Finding | null {
+  if (/^\s*$/.test(source.text)) {
+    return finding({ check: 'file-empty', severity: 'error', message: 'This file is empty.', place: startOf(source) });
+  }
+  return beyondLimits(source);
 }
 
 export function openLibrary(folder: Folder, setting: ExerciseSetting): Library {
@@ -69,6 +80,7 @@ export function openLibrary(folder: Folder, setting: ExerciseSetting): Library {
   return {
     ids: [...byId.keys()],
     duplicates: findings,
+    loaded: () => [...loaded.values()],
     load: (id) => {
       const path = byId.get(id);
       if (path === undefined) return undefined;

@@ -1,5 +1,5 @@
-// A file's bytes to text that is safe to parse: right kind of file, size, encoding, no hidden
-// characters, and within the limits beyond which a parser is slow or ends the process.
+// A file's bytes to text: right kind of file, size, encoding, no hidden characters. And whether that
+// text is within the limits beyond which a parser is slow or ends the process.
 import { Lexer, Parser } from 'yaml';
 import type { CheckName } from '../finding/checks.ts';
 import { type Finding, finding, type Outcome } from '../finding/finding.ts';
@@ -58,9 +58,7 @@ function textOf(path: string, bytes: Uint8Array): Outcome<SourceText | null> {
     const at = { source, start: hidden.index, end: hidden.index + 1 };
     return fileError('hidden-character', `Here stands a character that does not show (${codeOf(hidden[0])}); delete it.`, at);
   }
-  if (/^\s*$/.test(source.text)) return fileError('file-empty', 'This file is empty.', place);
-  const beyond = beyondLimits(source);
-  return beyond ? { value: null, findings: [beyond] } : { value: source, findings: [] };
+  return { value: source, findings: [] };
 }
 
 /** `U+202E`, as a character is named. */
@@ -68,8 +66,8 @@ export function codeOf(character: string): string {
   return `U+${character.charCodeAt(0).toString(16).toUpperCase().padStart(4, '0')}`;
 }
 
-/** Counted while the text is cut into tokens, so that nothing beyond a limit is ever built. */
-function beyondLimits(source: SourceText): Finding | null {
+/** What keeps a text from the parser, if anything. Counted while the text is cut into tokens, so that nothing beyond a limit is ever built. */
+export function beyondLimits(source: SourceText): Finding | null {
   const parser = new Parser();
   let tokens = 0;
   let offset = 0;

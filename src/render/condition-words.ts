@@ -35,15 +35,14 @@ export function startCondition(words: Words, { item }: ItemWeek): string {
 
 /** "only if you did 10 times, with an effort of 5 or less out of 10, in 3 sessions in a row". */
 function gateText(words: Words, gate: MoveOnWhen, item: ItemWeek): string | null {
-  const did = didText(words, gate);
+  const isTwoSided = item.sides === 'each' && item.left !== null && item.right !== null;
+  const did = didText(words, gate, isTwoSided);
   const felt = [
     ...(gate.painAtMost === undefined ? [] : [words.say('growth.with-pain', { pain: numberText(words, gate.painAtMost) })]),
     ...(gate.effortAtMost === undefined ? [] : [words.say('growth.with-effort', { effort: numberText(words, gate.effortAtMost) })]),
   ];
   if (did === null && felt.length === 0 && gate.sessionsInARow === undefined) return null;
-  const isTwoSided = item.sides === 'each' && item.left !== null && item.right !== null;
-  const it = did ?? words.say('growth.did-it');
-  const done = isTwoSided ? words.say('growth.did-each-side', { what: it }) : it;
+  const done = did ?? onEachSide(words, words.say('growth.did-it'), isTwoSided);
   const what = felt.length === 0 ? done : words.say('growth.with', { what: done, felt: listText(words, felt, 'and') });
   const row = gate.sessionsInARow ?? 1;
   if (row === 1) return words.say('growth.only-if-did', { what });
@@ -54,7 +53,8 @@ function gateText(words: Words, gate: MoveOnWhen, item: ItemWeek): string | null
 }
 
 /** What was to be done: "3 rounds of 12 times, holding for 5 seconds each time". */
-function didText(words: Words, { sets, reps, time, hold, load }: MoveOnWhen): string | null {
+function didText(words: Words, gate: MoveOnWhen, isTwoSided: boolean): string | null {
+  const { sets, reps, time, hold, load } = gate;
   const rounds = sets === undefined ? null : counted(words, 'amounts.rounds', exactly(sets));
   const times = reps === undefined ? null : timesText(words, exactly(reps));
   const counts = rounds !== null && times !== null ? words.say('growth.did-rounds-of', { rounds, times }) : (rounds ?? times);
@@ -65,7 +65,12 @@ function didText(words: Words, { sets, reps, time, hold, load }: MoveOnWhen): st
   if (counts === null && !time && extras.length === 0) return null;
   const what = counts ?? words.say('growth.did-it');
   const main = time ? words.say('growth.did-for', { what, time: durationText(words, time) }) : what;
-  return commaText(words, [main, ...extras]);
+  return commaText(words, [onEachSide(words, main, isTwoSided), ...extras]);
+}
+
+/** What counts for one side counts for both, where both do it. */
+function onEachSide(words: Words, what: string, isTwoSided: boolean): string {
+  return isTwoSided ? words.say('growth.did-each-side', { what }) : what;
 }
 
 /** Whether a week asks for no more than an earlier one, on any side, in anything that can be compared. */

@@ -97,7 +97,9 @@ function share(
   } else if (!isNewSession(walk, slot, week.week)) {
     const session = sessionName(words, numbers.plan, slot.session);
     const text = words.say('growth.also-in', { session });
-    say(walk, number, week.week, slot, dated(walk, week.week, startCondition(words, slot.item), text));
+    const line = dated(walk, week.week, startCondition(words, slot.item), text);
+    // It names its session itself, so it is a line of all that the number stands for.
+    for (const one of walk.carriers.get(number) ?? []) say(walk, number, week.week, one, line);
   }
 }
 
@@ -184,7 +186,7 @@ function ease(walk: Walk, week: WeekNumbers, slot: Slot, known: Track): void {
   const text = words.say('growth.easy', {
     from: day(walk, week.week),
     to: dayText(words, lastDayOf(numbers.plan, until), walk.year),
-    text: said(slot, null),
+    text: said(slot, known.last),
   });
   const sentences = [text, next && isUpToHer(words, known.last, next) ? words.say('growth.easy-then-as-before') : ''];
   say(walk, known.number, week.week, slot, sentencesText(words, sentences));

@@ -88,7 +88,12 @@ function oneCircuit(input: ChangesInput, id: string, at: number): ChangesView {
     first ??= now;
     if (last && week.isEasy && week.week > easyUntil && now.rounds !== last.rounds) {
       easyUntil = lastAlike(input, week, (one) => circuitIn(input, one, id, at)?.rounds === now.rounds);
-      lines.push(easyLine(input, week.week, easyUntil, now.says));
+      const next = later.find((one) => one.week === easyUntil + 1);
+      const after = next && circuitIn(input, next, id, at);
+      // More rounds than before are a step that she may leave; fewer are not.
+      const isUpToHer = after && (after.pace === last.pace || after.rounds > last.rounds);
+      const asBefore = isUpToHer ? words.say('growth.easy-then-as-before') : '';
+      lines.push(sentencesText(words, [easyLine(input, week.week, easyUntil, now.says), asBefore]));
     } else if (last && !week.isEasy && now.pace !== last.pace) {
       const isMore = now.rounds > last.rounds;
       lines.push(dated(input, week.week, isMore ? ifLastStep(words) : null, now.says));

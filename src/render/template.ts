@@ -56,7 +56,7 @@ export function filled(
   escaping: Escaping,
 ): Page {
   try {
-    const text = compiled(houseOf(templates, escaping), name, templates, escaping)(view);
+    const text = keptHouse(templates, escaping).fill(name)(view);
     return { ok: true, text: tidied(text) };
   } catch (error) {
     if (error instanceof Mistake) return { ok: false, problem: error.problem };
@@ -64,7 +64,32 @@ export function filled(
   }
 }
 
-/** A Handlebars of its own for each page, so that nothing is left over from the one before. */
+interface KeptHouse {
+  readonly fill: (name: string) => Fill;
+}
+
+const kept = new WeakMap<Templates, Map<Escaping, KeptHouse>>();
+
+/** Templates are compiled once for all the pages of a build: that is most of a page's time. */
+function keptHouse(templates: Templates, escaping: Escaping): KeptHouse {
+  const byEscaping = kept.get(templates) ?? new Map<Escaping, KeptHouse>();
+  kept.set(templates, byEscaping);
+  const known = byEscaping.get(escaping);
+  if (known) return known;
+  const house = houseOf(templates, escaping);
+  const fills = new Map<string, Fill>();
+  const made: KeptHouse = {
+    fill: (name) => {
+      const fill = fills.get(name) ?? compiled(house, name, templates, escaping);
+      fills.set(name, fill);
+      return fill;
+    },
+  };
+  byEscaping.set(escaping, made);
+  return made;
+}
+
+/** A Handlebars of its own for each set of templates, so that no other's partials are seen. */
 function houseOf(templates: Templates, escaping: Escaping): House {
   const house = Handlebars.create();
   for (const block of BLOCKS) refuseUnknownNames(house, block);

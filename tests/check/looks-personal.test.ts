@@ -60,6 +60,7 @@ describe('telephone numbers', () => {
     '1 2 3 4 5 6 7 8',
     '1000-1500 steps',
     '2024-2026',
+    'pages 1451-1462',
     '0.45359237',
     'plan: M-1234567',
     'pictures/IMG_1234567.svg',

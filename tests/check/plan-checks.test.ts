@@ -72,6 +72,15 @@ describe('the settings of a practice', () => {
     expect(() => settingOf(by)('sharp-rise', 'speed')).toThrow();
   });
 
+  it('with numbers of their own leave a check on', () => {
+    const one = item(exercise('heel-raise', { sides: 'each' }), { only: 'right' });
+    const made = plan([session([part('strength', [one])])]);
+    const off = (by: number) =>
+      practice({ checks: new Map([['side-balance', checkSetting({ numbers: { off_by: by } })]]) });
+    expect(told(made, off(25_000))).toEqual([['side-balance', 'warning', null]]);
+    expect(told(made, off(100_000))).toEqual([]);
+  });
+
   it('that no check has, or in another unit, are an error', () => {
     const by = practice({
       checks: new Map<CheckName, ReturnType<typeof checkSetting>>([
@@ -154,6 +163,7 @@ describe('an accept', () => {
 
   it('of a check that did not run is let be', () => {
     expect(told(stepPlan({ item: [kit] }), set('kit-missing', 'off'))).toEqual([]);
+    expect(told(stepPlan({ item: [kit] }, ['step']), set('kit-missing', 'off'))).toEqual([]);
     expect(told(stepPlan({ plan: [accept('looks-personal')] }, ['step']))).toEqual([]);
     expect(told(stepPlan({ plan: [accept('unknown-key')] }, ['step']))).toEqual([]);
   });

@@ -111,7 +111,7 @@ describe('every dose sentence', () => {
     );
   });
 
-  it('gives equal sides one turn, and the same sentence whichever is which', () => {
+  it('gives equal sides one turn, and no side an extra round', () => {
     fc.assert(
       fc.property(dose, order, purpose, (one, how, what) => {
         const text = says({ dose: one, order: how, purpose: what });

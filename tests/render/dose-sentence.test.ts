@@ -52,7 +52,7 @@ describe('a circuit', () => {
   it.each([
     [[1, 2], 2, 60_000, 'Exercises 1 and 2 go together: do 1, then 2. That is one round. Do 2 rounds, with 1 minute of rest in between.'],
     [[3, 4, 5], 3, 0, 'Exercises 3 to 5 go together: do 3, then 4, then 5. That is one round. Do 3 rounds, one straight after the other.'],
-    [[4], 2, 30_000, 'Exercise 4 is done in rounds. That is one round. Do 2 rounds, with 30 seconds of rest in between.'],
+    [[4], 2, 30_000, 'Exercise 4: do it once through. That is one round. Do 2 rounds, with 30 seconds of rest in between.'],
     [[1, 2], 1, 30_000, 'Exercises 1 and 2 go together: do 1, then 2. That is one round. Do 1 round.'],
   ] as const)('of %j, %i rounds', (numbers, rounds, rest, says) => {
     expect(togetherSentence(words, numbers, rounds, [rest, rest])).toBe(says);

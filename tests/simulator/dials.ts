@@ -95,7 +95,8 @@ function bandDial(raw: RawDial, load: Load, frame: Frame): Dial | undefined {
   );
   const down = frame.bands.filter((_, place) => place < load.band).reverse();
   const through = raw.down ? down : up;
-  return through.length ? { through: through.slice(-raw.by - raw.form) } : undefined;
+  // A single band is left out: where the sides differ it leaves open which way through the bands.
+  return through.length > 1 ? { through: through.slice(-raw.by - 1) } : undefined;
 }
 
 function weightDial(raw: RawDial, load: Load, frame: Frame): Dial | undefined {

@@ -74,7 +74,7 @@ export interface ShowData {
 
 /** The numbers of a plan; throws with what was found where the plan has errors. */
 export function showData(files: Record<string, string>, plan: string): ShowData {
-  const compiled = compile(memoryFolder(files), [plan]);
+  const compiled = compile(memoryFolder(files), { plans: [plan], exercises: [] });
   const errors = compiled.findings.filter(({ severity }) => severity === 'error');
   const numbers = compiled.plans[0]?.numbers;
   if (errors.length > 0 || !numbers) {

@@ -1,0 +1,33 @@
+#!/usr/bin/env node
+// The door to the outside: streams, working folder, today's date. The rest is main's.
+import { existsSync } from 'node:fs';
+
+const built = new URL('../dist/main.js', import.meta.url);
+if (!existsSync(built)) {
+  process.stderr.write('carryover is not built yet; run "npm ci" or "npm run build" in its folder first.\n');
+  process.exit(70);
+}
+const { main } = await import(built.href);
+
+function stream(one) {
+  return { write: (text) => one.write(text), isTerminal: Boolean(one.isTTY), columns: one.columns ?? 80 };
+}
+
+// A reader that has seen enough (`carryover list | head`) is no fault.
+for (const one of [process.stdout, process.stderr]) {
+  one.on('error', (error) => {
+    if (error.code === 'EPIPE') process.exit(0);
+    throw error;
+  });
+}
+process.on('SIGINT', () => process.exit(130));
+
+const now = new Date();
+const two = (n) => String(n).padStart(2, '0');
+process.exitCode = main(process.argv.slice(2), {
+  cwd: process.cwd(),
+  env: process.env,
+  today: `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`,
+  out: stream(process.stdout),
+  err: stream(process.stderr),
+});

@@ -1,0 +1,113 @@
+// `carryover build`: check, compute, render; writes the handouts and moves outdated ones away.
+import { belongsToAll, type CompiledPlan } from '../build.ts';
+import { type Finding, inOrder } from '../finding/finding.ts';
+import { type FateSetting, fateOf, pagesToMove } from '../handouts/changes.ts';
+import { moveToOutdated, readHandouts, removeUnfinished, whyUnusable, writePage } from '../handouts/disk.ts';
+import { INDEX_FILE, type Pages, pagesOf, sha256, templateFinding } from '../handouts/pages.ts';
+import { type IndexedPlan, indexView, type PlanWithoutSheet } from '../render/index-view.ts';
+import { renderIndex } from '../render/pages.ts';
+import { sealed } from '../render/fingerprint.ts';
+import { ownTemplateFindings } from './check.ts';
+import { compileWork, countsOf, filesRead, findingsReport, isFailing, shownFindings, summaryLine, type Work } from './compiled.ts';
+import { type CommandResult, namedPlans, openFolder, type Session, UsageError } from './session.ts';
+
+interface Built {
+  readonly written: string[];
+  readonly moved: { from: string; to: string }[];
+  readonly sheets: { plan: string; sheet: string; files: string[] }[];
+  readonly indexed: IndexedPlan[];
+  readonly without: PlanWithoutSheet[];
+}
+
+export function build(session: Session, what: readonly string[]): CommandResult {
+  const open = openFolder(session);
+  const named = namedPlans(what, open, session);
+  const work = compileWork(open, named, session);
+  const setting: FateSetting = { compiled: work.compiled, isNamed: named !== null, isStrict: session.isStrict };
+  const findings = inOrder([...work.compiled.findings, ...ownTemplateFindings(work, setting)]);
+  const isStopped = findings.some((one) => one.severity === 'error' && belongsToAll(one));
+  const built = isStopped ? emptyBuilt() : writeAll(open.root, work, setting, session);
+  const status = isFailing(findings, session) ? 1 : 0;
+  return {
+    status,
+    findings: shownFindings(findings, session),
+    data: { written: built.written, moved: built.moved, sheets: built.sheets },
+    out: session.isQuiet ? '' : buildReport(built, isStopped),
+    log: buildLog(findings, work, session),
+  };
+}
+
+function emptyBuilt(): Built {
+  return { written: [], moved: [], sheets: [], indexed: [], without: [] };
+}
+
+function writeAll(root: string, work: Work, setting: FateSetting, session: Session): Built {
+  const unusable = whyUnusable(root);
+  if (unusable) throw new UsageError(unusable);
+  const { compiled, wording } = work;
+  const words = wording.get(compiled.practice.language);
+  if (!words) throw new Error('a practice without words has an error of its own');
+  const built = emptyBuilt();
+  const { pages, unfinished } = readHandouts(root);
+  removeUnfinished(root, unfinished);
+  // Outdated pages go first, so that a build that is killed leaves none of them looking current.
+  for (const from of pagesToMove(pages, compiled.plans, setting)) {
+    built.moved.push({ from, to: moveToOutdated(root, from, words.say('index.outdated-stamp')) });
+  }
+  for (const plan of compiled.plans) {
+    const fate = fateOf(plan, setting);
+    if (fate.kind === 'closed') continue;
+    if (fate.kind === 'no-sheet') built.without.push(withoutSheet(plan, fate.because));
+    else writePlan(root, plan, work, built);
+  }
+  if (!setting.isNamed) writeIndex(root, work, built, session);
+  return built;
+}
+
+function writePlan(root: string, plan: CompiledPlan, work: Work, built: Built): void {
+  const outcome = pagesOf(plan, work);
+  if (!outcome.ok) throw new Error(`a template failed that had been tried: ${outcome.finding.message}`);
+  const { pages } = outcome;
+  built.written.push(...writtenPages(root, pages));
+  built.sheets.push({ plan: plan.id, sheet: pages.sheetNumber, files: [...pages.files.keys()] });
+  if (plan.plan && plan.numbers) {
+    built.indexed.push({ plan: plan.plan, numbers: plan.numbers, findings: plan.findings, sheetNumber: pages.sheetNumber });
+  }
+}
+
+function writtenPages(root: string, { files }: Pages): string[] {
+  return [...files].flatMap(([path, text]) => (writePage(root, path, text) ? [path] : []));
+}
+
+function withoutSheet({ id, plan }: CompiledPlan, because: readonly Finding[]): PlanWithoutSheet {
+  return { plan: id, title: plan?.title ?? null, why: because[0]?.message ?? '' };
+}
+
+function writeIndex(root: string, work: Work, built: Built, session: Session): void {
+  const { compiled, wording, templates } = work;
+  const words = wording.get(compiled.practice.language);
+  if (!words) return;
+  const view = indexView({
+    practice: compiled.practice, plans: built.indexed, without: built.without, today: session.today, words,
+  });
+  const page = renderIndex(view, templates.texts);
+  if (!page.ok) throw new UsageError(`the index cannot be made: ${templateFinding(page.problem, templates).message}`);
+  if (writePage(root, INDEX_FILE, sealed(page.text, sha256))) built.written.push(INDEX_FILE);
+}
+
+function buildReport(built: Built, isStopped: boolean): string {
+  if (isStopped) return 'Nothing was written or moved.\n';
+  const lines = built.sheets.map(({ plan, sheet, files }) => `${plan}  sheet ${sheet}  ${files[0]}`);
+  lines.push(...built.moved.map(({ from, to }) => `moved  ${from} -> ${to}  (outdated, do not hand out)`));
+  lines.push(...built.without.map(({ plan }) => `${plan}  no sheet: it has errors`));
+  if (lines.length === 0) return 'There are no plans to build.\n';
+  const changed = built.written.length;
+  const summary = changed === 0 ? 'All pages were up to date.' : `${changed} ${changed === 1 ? 'page' : 'pages'} written.`;
+  return `${lines.join('\n')}\n${summary}\n`;
+}
+
+function buildLog(findings: readonly Finding[], work: Work, session: Session): string {
+  const report = findingsReport(findings, session);
+  if (session.isQuiet || report === '') return report;
+  return `${report}\n${summaryLine(countsOf(findings, filesRead(work)))}\n`;
+}

@@ -1,0 +1,71 @@
+// What check, build, show and list share: a compiled folder with templates and words, and whether
+// its findings let a command pass.
+import { type Compiled, compile, FolderUnusable, type Named } from '../build.ts';
+import { type Finding, inOrder } from '../finding/finding.ts';
+import { loadWording, type Wording } from '../handouts/wording.ts';
+import { loadTemplates, type TemplateFiles } from '../load/templates.ts';
+import { findingsText, summaryText } from '../render/findings-text.ts';
+import { trackedPrivateFiles } from './git.ts';
+import { type OpenFolder, type Session, UsageError } from './session.ts';
+
+export interface Work {
+  readonly compiled: Compiled;
+  readonly templates: TemplateFiles;
+  readonly wording: Wording;
+}
+
+/** Compiles what is named, or everything; a folder that cannot be used is a usage error. */
+export function compileWork({ root, folder }: OpenFolder, named: Named | null, session: Session): Work {
+  try {
+    const compiled = compile(folder, named);
+    const templates = loadTemplates(folder);
+    const wording = loadWording(folder, compiled);
+    const tracked = trackedPrivateFiles(root, session.outside.env);
+    const findings = inOrder([...compiled.findings, ...templates.findings, ...wording.findings, ...tracked]);
+    return { compiled: { ...compiled, findings }, templates: templates.value, wording: wording.value };
+  } catch (cause) {
+    if (cause instanceof FolderUnusable) throw new UsageError(cause.message);
+    if (cause instanceof Error && 'code' in cause && (cause.code === 'EACCES' || cause.code === 'EPERM')) {
+      throw new UsageError(`this folder cannot be read: no permission for ${'path' in cause ? cause.path : root}`);
+    }
+    throw cause;
+  }
+}
+
+/** Whether findings make a command fail: errors, and with --strict warnings that are not accepted. */
+export function isFailing(findings: readonly Finding[], { isStrict }: Session): boolean {
+  return findings.some(({ severity, accepted }) => severity === 'error' || (isStrict && severity === 'warning' && !accepted));
+}
+
+/** The findings that are shown: accepted ones are settled, and --quiet leaves only errors. */
+export function shownFindings(findings: readonly Finding[], { isQuiet }: Session): readonly Finding[] {
+  return findings.filter(({ severity, accepted }) => !accepted && (!isQuiet || severity === 'error'));
+}
+
+export function findingsReport(findings: readonly Finding[], session: Session): string {
+  const shown = shownFindings(findings, session);
+  return shown.length === 0 ? '' : `${findingsText(shown, { paint: session.paint, width: session.width })}\n`;
+}
+
+export interface Counts {
+  readonly files: number;
+  readonly errors: number;
+  readonly warnings: number;
+  readonly notes: number;
+  readonly accepted: number;
+}
+
+export function countsOf(findings: readonly Finding[], files: number): Counts {
+  const open = findings.filter(({ accepted }) => !accepted);
+  const count = (severity: Finding['severity']) => open.filter((one) => one.severity === severity).length;
+  return { files, errors: count('error'), warnings: count('warning'), notes: count('note'), accepted: findings.length - open.length };
+}
+
+export function summaryLine(counts: Counts): string {
+  return summaryText(counts);
+}
+
+/** Files that were read: settings, exercises, plans. */
+export function filesRead({ compiled }: Work): number {
+  return 1 + compiled.library.loaded().length + compiled.plans.length;
+}

@@ -1,0 +1,81 @@
+// The pages of one plan: the sheet as HTML and Markdown, and the clinic copy, each sealed with a
+// fingerprint. The same plan, library, settings and words give the same bytes.
+import { createHash } from 'node:crypto';
+import type { Compiled, CompiledPlan } from '../build.ts';
+import { type Finding, finding } from '../finding/finding.ts';
+import type { TemplateFiles } from '../load/templates.ts';
+import { clinicView } from '../render/clinic-view.ts';
+import { sealed } from '../render/fingerprint.ts';
+import { renderClinic, renderSheetHtml, renderSheetMarkdown } from '../render/pages.ts';
+import { sheetNumber } from '../render/sheet-number.ts';
+import type { Page, TemplateProblem } from '../render/template.ts';
+import { sheetView } from '../render/worded-sheet.ts';
+import { languageOf, type Wording } from './wording.ts';
+
+export const HANDOUTS = 'handouts';
+export const OUTDATED = `${HANDOUTS}/outdated`;
+export const INDEX_FILE = `${HANDOUTS}/index.html`;
+
+export interface Pages {
+  readonly plan: string;
+  readonly sheetNumber: string;
+  /** Path in the folder to text, the sheet first. */
+  readonly files: ReadonlyMap<string, string>;
+}
+
+export type PagesOutcome =
+  | { readonly ok: true; readonly pages: Pages }
+  | { readonly ok: false; readonly finding: Finding };
+
+export interface Printing {
+  readonly compiled: Compiled;
+  readonly templates: TemplateFiles;
+  readonly wording: Wording;
+}
+
+export function sha256(text: string): Uint8Array {
+  return createHash('sha256').update(text).digest();
+}
+
+/** The paths of a plan's pages: sheet, Markdown, clinic copy. */
+export function pathsOf(plan: string): readonly [string, string, string] {
+  return [`${HANDOUTS}/${plan}.html`, `${HANDOUTS}/${plan}.md`, `${HANDOUTS}/${plan}.clinic.html`];
+}
+
+/** The pages of a plan that has numbers; a template of the practice that cannot be filled in is a finding. */
+export function pagesOf(one: CompiledPlan, printing: Printing): PagesOutcome {
+  const { compiled, templates } = printing;
+  const { practice, people } = compiled;
+  const { plan, numbers } = one;
+  const words = printing.wording.get(languageOf(one, compiled));
+  const clinicWords = printing.wording.get(practice.language);
+  if (!plan || !numbers || !words || !clinicWords) throw new Error(`plan ${one.id} has nothing to print`);
+  const view = sheetView({ practice, plan, numbers, person: people.get(plan.person) ?? null, words });
+  const number = sheetNumber({ view, alsoShown: [] }, sha256);
+  const sheetLine = words.say('footer.sheet', { number, date: view.footer.visitDate });
+  const sheet = { view, shortDay: null, sheetLine, paper: practice.paper };
+  const findings = one.findings;
+  const clinic = clinicView({ practice, plan, numbers, findings, sheet: view, shortDay: null, sheetNumber: number, words: clinicWords });
+  const pages: readonly Page[] = [
+    renderSheetHtml(sheet, templates.texts),
+    renderSheetMarkdown(sheet, templates.texts),
+    renderClinic(clinic, templates.texts),
+  ];
+  const paths = pathsOf(one.id);
+  const files = new Map<string, string>();
+  for (const [i, page] of pages.entries()) {
+    if (!page.ok) return { ok: false, finding: templateFinding(page.problem, templates) };
+    files.set(paths[i] as string, sealed(page.text, sha256));
+  }
+  return { ok: true, pages: { plan: one.id, sheetNumber: number, files } };
+}
+
+/** A template that cannot be filled in, at its line. A shipped one is a bug, not a finding. */
+export function templateFinding(problem: TemplateProblem, templates: TemplateFiles): Finding {
+  const source = templates.own.get(problem.template);
+  if (!source) throw new Error(`the shipped template ${problem.template} is broken at line ${problem.line}: ${problem.message}`);
+  const lines = source.text.split('\n');
+  const before = lines.slice(0, problem.line - 1).reduce((sum, line) => sum + line.length + 1, 0);
+  const start = Math.min(before + problem.column - 1, source.text.length);
+  return finding({ check: 'template-broken', severity: 'error', message: problem.message, place: { source, start, end: start } });
+}

@@ -1,0 +1,60 @@
+// The words of the handouts: one usable pack for each language that a sheet asks for.
+import type { Compiled, CompiledPlan } from '../build.ts';
+import { type Finding, finding, type Outcome } from '../finding/finding.ts';
+import { fileOnly, startOf } from '../finding/place.ts';
+import { wordHints } from '../load/did-you-mean.ts';
+import type { Folder } from '../load/folder.ts';
+import { loadPack, packLanguages, packPlace, shippedEnglish } from '../load/templates.ts';
+import type { Practice } from '../model/practice.ts';
+import { type Words, wordsFrom } from '../render/words.ts';
+
+/** Words by language. */
+export type Wording = ReadonlyMap<string, Words>;
+
+/** The language of a plan's sheet: the person's, else the practice's. */
+export function languageOf({ plan }: CompiledPlan, { practice, people }: Pick<Compiled, 'practice' | 'people'>): string {
+  return (plan && people.get(plan.person)?.language) ?? practice.language;
+}
+
+/** The packs for the practice's language and those of its people. */
+export function loadWording(folder: Folder, { practice, people }: Pick<Compiled, 'practice' | 'people'>): Outcome<Wording> {
+  const wording = new Map<string, Words>();
+  const findings: Finding[] = [];
+  const wanted = new Map<string, string>([[practice.language, 'practice.yaml']]);
+  for (const { language } of people.values()) {
+    if (language !== null && !wanted.has(language)) wanted.set(language, 'people.yaml');
+  }
+  for (const [language, askedIn] of wanted) {
+    const outcome = wordsOf(folder, language, askedIn, practice);
+    findings.push(...outcome.findings);
+    if (outcome.value) wording.set(language, outcome.value);
+  }
+  return { value: wording, findings };
+}
+
+function wordsOf(folder: Folder, language: string, askedIn: string, practice: Practice): Outcome<Words | null> {
+  const { value: file, findings } = loadPack(folder, language);
+  if (!file) {
+    if (findings.length > 0) return { value: null, findings };
+    const place = askedIn === practice.source.file ? languagePlace(practice) : fileOnly(askedIn);
+    const message = `There is no words pack for "language: ${language}".`;
+    return { value: null, findings: [finding({ check: 'unknown-language', severity: 'error', message, place, hints: wordHints(language, packLanguages(folder)) })] };
+  }
+  const reading = wordsFrom(file.pack, { language, shipped: shippedEnglish(), own: practice.vocabulary.words });
+  if (reading.ok) return { value: reading.words, findings: [] };
+  const { source } = file;
+  if (!source) throw new Error(`the shipped words pack ${language} is broken: ${reading.problems[0]?.message}`);
+  return {
+    value: null,
+    findings: reading.problems.map(({ key, message }) =>
+      finding({ check: 'words-missing', severity: 'error', message, place: packPlace(source, key) }),
+    ),
+  };
+}
+
+function languagePlace({ source }: Practice) {
+  const at = /^language:[ \t]*/m.exec(source.text);
+  if (!at) return startOf(source);
+  const start = at.index + at[0].length;
+  return { source, start, end: start + (source.text.slice(start).search(/\s|$/) ?? 0) };
+}

@@ -1,0 +1,68 @@
+// Findings for the terminal: where, how grave and which check; the sentence; the line with the place
+// underlined; hints; related places. And the one line that sums a run up.
+import type { Severity } from '../finding/checks.ts';
+import type { Finding } from '../finding/finding.ts';
+import { type Place, positionOf } from '../finding/place.ts';
+import { sourceFrame } from './source-frame.ts';
+import { oneLine, prose } from './terminal-text.ts';
+
+export interface FindingsPaint extends Readonly<Record<Severity, (text: string) => string>> {
+  readonly path: (text: string) => string;
+  readonly dim: (text: string) => string;
+  readonly bold: (text: string) => string;
+}
+
+export interface FindingsScreen {
+  /** In columns. */
+  readonly width: number;
+  readonly paint: FindingsPaint;
+}
+
+/** Every finding with a blank line between two; nothing where nothing was found. */
+export function findingsText(findings: readonly Finding[], screen: FindingsScreen): string {
+  return findings.map((one) => `${findingText(one, screen)}\n`).join('\n');
+}
+
+/** The first line is never broken, so that a terminal can open the file from it. */
+function findingText(one: Finding, { width, paint }: FindingsScreen): string {
+  const { severity, check, accepted } = one;
+  const grave = paint[severity](accepted ? `${severity}, accepted` : severity);
+  return [
+    `${paint.path(placeText(one.place))}  ${grave}  ${paint.bold(check)}`,
+    prose(one.message, width),
+    ...sourceFrame(one.place, width, { dim: paint.dim, mark: paint[severity] }),
+    ...one.hints.map((hint) => prose(`hint: ${hint}`, width)),
+    ...(accepted ? [prose(`accepted: ${accepted.why}`, width)] : []),
+    ...one.related.map(
+      ({ place, message }) => `${paint.path(placeText(place))}  ${oneLine(message)}`,
+    ),
+  ].join('\n');
+}
+
+/** `plans/M-0412.yaml:14:15`; only the file where it has no text to count lines in. */
+function placeText(place: Place): string {
+  const { line, column } = positionOf(place);
+  return `${oneLine(place.source.file)}:${line}:${column}`;
+}
+
+export interface FindingCounts {
+  readonly errors: number;
+  readonly warnings: number;
+  readonly notes: number;
+  /** Beside the others: what is accepted counts as nothing. */
+  readonly accepted: number;
+  readonly files: number;
+}
+
+/** `2 errors, 1 warning, 3 notes (2 accepted) in 14 files.` */
+export function summaryText(counts: FindingCounts): string {
+  const found = (['errors', 'warnings', 'notes'] as const)
+    .filter((kind) => counts[kind] > 0)
+    .map((kind) => counted(counts[kind], kind.slice(0, -1)));
+  const accepted = counts.accepted > 0 ? ` (${counts.accepted} accepted)` : '';
+  return `${found.join(', ') || 'No findings'}${accepted} in ${counted(counts.files, 'file')}.`;
+}
+
+function counted(n: number, noun: string): string {
+  return `${n} ${noun}${n === 1 ? '' : 's'}`;
+}

@@ -1,0 +1,85 @@
+// What `carryover list` prints: one row an exercise, one row a plan. What is listed is chosen elsewhere.
+import type { Exercise, Level } from '../model/exercise.ts';
+import type { Plan } from '../model/plan.ts';
+import { type Day, weekOf } from '../units/day.ts';
+import { brokenAtCommas, type Screen } from './terminal-text.ts';
+import { tableText, type TextCell, type TextColumn } from './text-table.ts';
+
+export interface PlanInFile {
+  readonly plan: Plan;
+  /** Relative to the practice folder. */
+  readonly file: string;
+}
+
+const NOTHING = '-';
+
+/** One row an exercise; where levels differ, all that they say, the easiest first. */
+export function listExercisesText(exercises: readonly Exercise[], screen: Screen): string {
+  if (exercises.length === 0) return 'No exercises.\n';
+  const columns = textColumns('Exercise', 'Name', 'Purpose', 'Position', 'Sides', 'Levels', 'Kit');
+  const rows = exercises.map(({ id, name, levels }): TextCell[] => [
+    { text: id, paint: screen.paint.bold },
+    name,
+    distinct(levels.flatMap(({ purposes }) => purposes)),
+    distinct(levels.map(({ position }) => position)),
+    distinct(levels.map(({ sides }) => sides)),
+    distinct(levels.map((level) => level.id)),
+    distinct(levels.flatMap(kitOf)),
+  ]);
+  return `${tableText({ columns, rows }, screen)}\n`;
+}
+
+function textColumns(...headings: readonly string[]): TextColumn[] {
+  return headings.map((heading) => ({ heading, align: 'left' }));
+}
+
+function distinct(texts: readonly string[]): string {
+  return texts.length === 0 ? NOTHING : [...new Set(texts)].join(', ');
+}
+
+/** `chair or worktop` is one piece: any of them will do. */
+function kitOf({ kit }: Level): string[] {
+  return kit.map((anyOf) => anyOf.join(' or '));
+}
+
+/** One row a plan; a next visit that has gone by is marked. The file is told where its name is not the code's place. */
+export function listPlansText(
+  plans: readonly PlanInFile[],
+  { today, ...screen }: Screen & { readonly today: Day },
+): string {
+  if (plans.length === 0) return 'No plans.\n';
+  const isFileTold = plans.some(({ plan, file }) => file !== `plans/${plan.id}.yaml`);
+  const isClosedTold = plans.some(({ plan }) => plan.closed !== null);
+  const columns = [
+    ...textColumns('Plan', 'Title', 'Weeks', 'Next visit'),
+    ...(isClosedTold ? textColumns('Closed') : []),
+    ...(isFileTold ? textColumns('File') : []),
+  ];
+  const rows = plans.map(({ plan, file }): TextCell[] => [
+    { text: plan.id, paint: screen.paint.bold },
+    plan.title,
+    brokenAtCommas(weeksCell(plan, today)),
+    nextVisitCell(plan, today, screen),
+    ...(isClosedTold ? [brokenAtCommas(closedCell(plan))] : []),
+    ...(isFileTold ? [file] : []),
+  ]);
+  return `${tableText({ columns, rows }, screen)}\n`;
+}
+
+/** `8, now in 3`: how many, and where the plan stands today. */
+function weeksCell({ starts, weeks, closed }: Plan, today: Day): string {
+  if (closed) return String(weeks);
+  const week = weekOf(starts, today);
+  if (week < 1) return `${weeks}, from ${starts}`;
+  return week > weeks ? `${weeks}, all past` : `${weeks}, now in ${week}`;
+}
+
+function nextVisitCell({ nextVisit, closed }: Plan, today: Day, { paint }: Screen): TextCell {
+  if (nextVisit === null) return NOTHING;
+  if (closed || nextVisit >= today) return nextVisit;
+  return { text: brokenAtCommas(`${nextVisit}, past`), paint: paint.warn };
+}
+
+function closedCell({ closed }: Plan): string {
+  return closed ? closed.date : NOTHING;
+}
