@@ -90,7 +90,12 @@ export function sessionOf(outside: Outside, options: CommonOptions): Session {
 export function paintFor(stream: Stream, { color = 'auto' }: CommonOptions, env: Outside['env']): Paint {
   const isOn = color === 'always' || (color === 'auto' && stream.isTerminal && !env.NO_COLOR);
   const chalk = new Chalk({ level: isOn ? 1 : 0 });
-  return { bold: chalk.bold, dim: chalk.dim, error: chalk.red.bold, warning: chalk.yellow.bold, note: chalk.cyan.bold, warn: chalk.yellow, path: chalk.bold };
+  // Chalk prints every argument that it gets, so that it is no function for `map` as it is.
+  const one = (style: (text: string) => string) => (text: string) => style(text);
+  return {
+    bold: one(chalk.bold), dim: one(chalk.dim), warn: one(chalk.yellow), path: one(chalk.bold),
+    error: one(chalk.red.bold), warning: one(chalk.yellow.bold), note: one(chalk.cyan.bold),
+  };
 }
 
 export interface OpenFolder {

@@ -24,11 +24,13 @@ export interface ClimbSetting extends StepSetting {
 
 /** A list of one band says its direction only together with the band that the climb starts from. */
 export function oriented(climb: readonly Dial[], doses: LaneDoses, bands: readonly string[]): readonly Dial[] {
-  const band = [...doses.values()].map(({ values }) => values.load).find((load) => load?.kind === 'band');
+  const present = [...doses.values()].flatMap(({ values }) => (values.load?.kind === 'band' ? [values.load.band] : []));
   return climb.map((dial) => {
-    if (dial.kind !== 'band' || dial.direction !== null || band?.kind !== 'band') return dial;
-    const goesDown = bands.indexOf(dial.through[0] ?? '') < bands.indexOf(band.band);
-    return { ...dial, direction: goesDown ? -1 : 1 };
+    if (dial.kind !== 'band' || dial.direction !== null) return dial;
+    const to = bands.indexOf(dial.through[0] ?? '');
+    // A side that is there already does not say where the others come from.
+    const from = present.map((band) => bands.indexOf(band)).find((index) => index !== to);
+    return { ...dial, direction: from !== undefined && to < from ? -1 : 1 };
   });
 }
 

@@ -20,7 +20,7 @@ export interface FindingsScreen {
 
 /** Every finding with a blank line between two; nothing where nothing was found. */
 export function findingsText(findings: readonly Finding[], screen: FindingsScreen): string {
-  return findings.map((one) => `${findingText(one, screen)}\n`).join('\n');
+  return findings.map((one) => findingText(one, screen)).join('\n\n');
 }
 
 /** The first line is never broken, so that a terminal can open the file from it. */
@@ -39,7 +39,7 @@ function findingText(one: Finding, { width, paint }: FindingsScreen): string {
   ].join('\n');
 }
 
-/** `plans/M-0412.yaml:14:15`; only the file where it has no text to count lines in. */
+/** `plans/M-0412.yaml:14:15`. */
 function placeText(place: Place): string {
   const { line, column } = positionOf(place);
   return `${oneLine(place.source.file)}:${line}:${column}`;

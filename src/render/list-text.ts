@@ -15,7 +15,7 @@ const NOTHING = '-';
 
 /** One row an exercise; where levels differ, all that they say, the easiest first. */
 export function listExercisesText(exercises: readonly Exercise[], screen: Screen): string {
-  if (exercises.length === 0) return 'No exercises.\n';
+  if (exercises.length === 0) return 'No exercises.';
   const columns = textColumns('Exercise', 'Name', 'Purpose', 'Position', 'Sides', 'Levels', 'Kit');
   const rows = exercises.map(({ id, name, levels }): TextCell[] => [
     { text: id, paint: screen.paint.bold },
@@ -26,7 +26,7 @@ export function listExercisesText(exercises: readonly Exercise[], screen: Screen
     distinct(levels.map((level) => level.id)),
     distinct(levels.flatMap(kitOf)),
   ]);
-  return `${tableText({ columns, rows }, screen)}\n`;
+  return tableText({ columns, rows }, screen);
 }
 
 function textColumns(...headings: readonly string[]): TextColumn[] {
@@ -47,7 +47,7 @@ export function listPlansText(
   plans: readonly PlanInFile[],
   { today, ...screen }: Screen & { readonly today: Day },
 ): string {
-  if (plans.length === 0) return 'No plans.\n';
+  if (plans.length === 0) return 'No plans.';
   const isFileTold = plans.some(({ plan, file }) => file !== `plans/${plan.id}.yaml`);
   const isClosedTold = plans.some(({ plan }) => plan.closed !== null);
   const columns = [
@@ -63,7 +63,7 @@ export function listPlansText(
     ...(isClosedTold ? [brokenAtCommas(closedCell(plan))] : []),
     ...(isFileTold ? [file] : []),
   ]);
-  return `${tableText({ columns, rows }, screen)}\n`;
+  return tableText({ columns, rows }, screen);
 }
 
 /** `8, now in 3`: how many, and where the plan stands today. */

@@ -51,7 +51,7 @@ export function showText(input: ShowInput): string {
       musclesText(numbers, screen),
     ),
   ];
-  return `${sections.join('\n\n')}\n`;
+  return sections.join('\n\n');
 }
 
 const WEEKS_LEAD =
