@@ -66,7 +66,9 @@ function amount(values: DoseValues, isCircuit: boolean): string {
     return `${isOnce ? '' : before}${bouts}${durationInShort(time)}`;
   }
   if (hold && isHoldAlone(values)) return `${before}hold ${durationInShort(hold)}`;
-  return isCircuit ? `${formatRange(count)} ${count[1] === 1 ? 'rep' : 'reps'}` : `${before}${formatRange(count)}`;
+  return isCircuit
+    ? `${formatRange(count)} ${count[1] === 1 ? 'rep' : 'reps'}`
+    : `${before}${formatRange(count)}`;
 }
 
 /** A still position, held once a set. */

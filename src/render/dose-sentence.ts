@@ -22,22 +22,23 @@ export interface DoseSettings {
 }
 
 /** The dose of an item in one week, in words. */
-export function doseSentence({ item, isCircuit, words, oneRepMax }: DoseSettings): string {
+export function doseSentence(settings: DoseSettings): string {
+  return sentencesText(settings.words, doseSentences(settings));
+}
+
+/** The same one by one: the turn first, then pace, effort and rounds. */
+export function doseSentences({ item, isCircuit, words, oneRepMax }: DoseSettings): readonly string[] {
   const context: DoseContext = { words, purpose: item.level.purposes[0] ?? 'strength', oneRepMax };
   const lanes = lanesOf(item, words);
   const after = afterTurn(words, lanes, item.level.tempoWords);
   if (isCircuit) {
     const [first = '', ...more] = oneRound(context, lanes, item);
-    return sentencesText(words, [words.say('dose.in-round', { text: first }), ...more, ...after]);
+    return [words.say('dose.in-round', { text: first }), ...more, ...after];
   }
   const bySide = item.order === 'all-sets' && lanes.length === 2 && !lanes.every(isOneSet);
-  if (bySide) return sentencesText(words, [...sideBySide(context, lanes as Pair), ...after]);
-  if (lanes.some(isList)) return sentencesText(words, [...lists(context, lanes, item), ...after]);
-  return sentencesText(words, [
-    ...oneRound(context, lanes, item),
-    ...after,
-    ...roundSentences(words, lanes),
-  ]);
+  if (bySide) return [...sideBySide(context, lanes as Pair), ...after];
+  if (lanes.some(isList)) return [...lists(context, lanes, item), ...after];
+  return [...oneRound(context, lanes, item), ...after, ...roundSentences(words, lanes)];
 }
 
 /** A circuit, over its part: "Exercises 1 and 2 go together: do 1, then 2. That is one round. …" */

@@ -2,8 +2,8 @@
 // A slot is known by session and item; what stands in it may change from week to week.
 import type { ItemWeek, PartWeek, SessionWeek, WeekNumbers } from '../compute/numbers.ts';
 import type { Plan } from '../model/plan.ts';
-import { closed } from './amounts.ts';
-import { doseSentence } from './dose-sentence.ts';
+import { closed, sentencesText } from './amounts.ts';
+import { doseSentences } from './dose-sentence.ts';
 import type { Words } from './words.ts';
 
 export interface Slot {
@@ -13,6 +13,8 @@ export interface Slot {
   readonly part: PartWeek;
   readonly item: ItemWeek;
   readonly dose: string;
+  /** The dose sentence by sentence. */
+  readonly sentences: readonly string[];
   readonly note: string | null;
   /** Equal for two slots that are to have one number: exercise, level, dose, side, note, circuit. */
   readonly identity: string;
@@ -34,10 +36,11 @@ function slotsOfPart(
   const isCircuit = part.rounds !== null;
   const slots = part.items.map((item) => {
     const oneRepMax = plan.oneRepMax.get(item.item.exercise.id) ?? null;
-    const dose = doseSentence({ item, isCircuit, words, oneRepMax });
+    const sentences = doseSentences({ item, isCircuit, words, oneRepMax });
+    const dose = sentencesText(words, sentences);
     const note = item.note === null ? null : closed(words, item.note);
     const identity = JSON.stringify([item.item.exercise.id, item.level.id, dose, note]);
-    return { id: slotId(session, item), session, part, item, dose, note, identity };
+    return { id: slotId(session, item), session, part, item, dose, sentences, note, identity };
   });
   if (!isCircuit) return slots;
   // "Exercises 1 and 2 go together" is one circuit's: its numbers are not lent to another.

@@ -1,10 +1,10 @@
 // Findings for the terminal: where, how grave and which check; the sentence; the line with the place
 // underlined; hints; related places. And the one line that sums a run up.
 import type { Severity } from '../finding/checks.ts';
-import type { Finding } from '../finding/finding.ts';
+import type { Finding, RelatedPlace } from '../finding/finding.ts';
 import { type Place, positionOf } from '../finding/place.ts';
 import { sourceFrame } from './source-frame.ts';
-import { oneLine, prose } from './terminal-text.ts';
+import { displayWidth, oneLine, prose, wrappedLines } from './terminal-text.ts';
 
 export interface FindingsPaint extends Readonly<Record<Severity, (text: string) => string>> {
   readonly path: (text: string) => string;
@@ -18,7 +18,7 @@ export interface FindingsScreen {
   readonly paint: FindingsPaint;
 }
 
-/** Every finding with a blank line between two; nothing where nothing was found. */
+/** Every finding with a blank line between two, and no line end after the last; nothing where nothing was found. */
 export function findingsText(findings: readonly Finding[], screen: FindingsScreen): string {
   return findings.map((one) => findingText(one, screen)).join('\n\n');
 }
@@ -33,10 +33,17 @@ function findingText(one: Finding, { width, paint }: FindingsScreen): string {
     ...sourceFrame(one.place, width, { dim: paint.dim, mark: paint[severity] }),
     ...one.hints.map((hint) => prose(`hint: ${hint}`, width)),
     ...(accepted ? [prose(`accepted: ${accepted.why}`, width)] : []),
-    ...one.related.map(
-      ({ place, message }) => `${paint.path(placeText(place))}  ${oneLine(message)}`,
-    ),
+    ...one.related.map((related) => relatedText(related, { width, paint })),
   ].join('\n');
+}
+
+/** The place, and beside it what stands there; beneath it where there is no room. */
+function relatedText({ place, message }: RelatedPlace, { width, paint }: FindingsScreen): string {
+  const where = placeText(place);
+  const says = oneLine(message);
+  if (displayWidth(where) + 2 + displayWidth(says) <= width) return `${paint.path(where)}  ${says}`;
+  const lines = wrappedLines(says, width - 2).map((line) => `  ${line}`);
+  return [paint.path(where), ...lines].join('\n');
 }
 
 /** `plans/M-0412.yaml:14:15`. */

@@ -114,7 +114,7 @@ function changeLevel(walk: Walk, week: WeekNumbers, slot: Slot, known: Track): v
     say(walk, left, week.week, slot, dated(walk, week.week, null, pointer));
     return;
   }
-  const text = words.say('growth.back-to', { number: numberText(words, left), text: said(slot, null) });
+  const text = words.say('growth.back-to', { number: numberText(words, left), text: said(words, slot, null) });
   say(walk, earlier, week.week, slot, dated(walk, week.week, condition, text));
   track(walk, slot, earlier, week.week);
 }
@@ -153,11 +153,13 @@ function step(walk: Walk, week: WeekNumbers, slot: Slot, known: Track): void {
   // A session that comes back as it was is told with the days.
   if (isBack && !(isSame && isNewSession(walk, slot, week.week))) {
     const when = whenText(walk, week.week, startCondition(words, slot.item));
-    const text = words.say('growth.again', { text: said(slot, null) });
+    const text = words.say('growth.again', { text: said(words, slot, null) });
     say(walk, known.number, week.week, slot, sentencesText(words, [when, text]));
   } else if (!isSame) {
     const condition = stepCondition(words, last.item, slot.item);
-    say(walk, known.number, week.week, slot, dated(walk, week.week, condition, said(slot, last)));
+    // Right after an easy week "the same" could mean that week's.
+    const text = said(words, slot, known.easyUntil === week.week - 1 ? null : last);
+    say(walk, known.number, week.week, slot, dated(walk, week.week, condition, text));
   }
   known.isThere = true;
   known.last = slot;
@@ -186,7 +188,7 @@ function ease(walk: Walk, week: WeekNumbers, slot: Slot, known: Track): void {
   const text = words.say('growth.easy', {
     from: day(walk, week.week),
     to: dayText(words, lastDayOf(numbers.plan, until), walk.year),
-    text: said(slot, known.last),
+    text: said(words, slot, known.last),
   });
   const sentences = [text, next && isUpToHer(words, known.last, next) ? words.say('growth.easy-then-as-before') : ''];
   say(walk, known.number, week.week, slot, sentencesText(words, sentences));

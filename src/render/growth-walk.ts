@@ -1,6 +1,7 @@
 // What is known while the weeks after the one shown go by: which number stands in which slot, and the
 // lines said so far. The steps themselves are in growth-steps.
 import type { PlanNumbers, WeekNumbers } from '../compute/numbers.ts';
+import { sentencesText } from './amounts.ts';
 import { dayText } from './date-words.ts';
 import type { Numbering, Slot } from './exercise-slots.ts';
 import { firstDayOf } from './shown-week.ts';
@@ -88,10 +89,20 @@ export function say(walk: Walk, number: number, week: number, slot: Slot, text: 
   else lines.push({ week, text, slots: [slot] });
 }
 
-/** The dose, and the note where it is a new one. */
-export function said(slot: Slot, before: Slot | null): string {
-  if (slot.note === null || slot.note === before?.note) return slot.dose;
-  return slot.dose === before?.dose ? slot.note : `${slot.dose} ${slot.note}`;
+/** The dose, and the note where it is a new one; in full where there is no dose before it to go by. */
+export function said(words: Words, slot: Slot, before: Slot | null): string {
+  const dose = before ? changedDose(words, before, slot) : slot.dose;
+  if (slot.note === null || slot.note === before?.note) return dose;
+  return slot.dose === before?.dose ? slot.note : `${dose} ${slot.note}`;
+}
+
+/** The turn, with its sides, and what else differs; a tired person reads no sentence twice. */
+function changedDose(words: Words, before: Slot, { sentences, dose }: Slot): string {
+  // Where a sentence went away, only the whole dose says so.
+  if (sentences.length !== before.sentences.length) return dose;
+  const changed = sentences.filter((one, at) => at === 0 || one !== before.sentences[at]);
+  if (changed.length === sentences.length) return dose;
+  return sentencesText(words, [...changed, words.say('growth.rest-same')]);
 }
 
 export function dated(walk: Walk, week: number, condition: string | null, text: string): string {

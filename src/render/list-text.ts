@@ -3,7 +3,7 @@ import type { Exercise, Level } from '../model/exercise.ts';
 import type { Plan } from '../model/plan.ts';
 import { type Day, weekOf } from '../units/day.ts';
 import { brokenAtCommas, type Screen } from './terminal-text.ts';
-import { tableText, type TextCell, type TextColumn } from './text-table.ts';
+import { type TextCell, type TextColumn, type TextRow, tableText } from './text-table.ts';
 
 export interface PlanInFile {
   readonly plan: Plan;
@@ -13,20 +13,30 @@ export interface PlanInFile {
 
 const NOTHING = '-';
 
+// Below this many columns of the screen, levels and kit go on a line of their own.
+const WIDE = 100;
+
 /** One row an exercise; where levels differ, all that they say, the easiest first. */
 export function listExercisesText(exercises: readonly Exercise[], screen: Screen): string {
   if (exercises.length === 0) return 'No exercises.';
-  const columns = textColumns('Exercise', 'Name', 'Purpose', 'Position', 'Sides', 'Levels', 'Kit');
-  const rows = exercises.map(({ id, name, levels }): TextCell[] => [
-    { text: id, paint: screen.paint.bold },
-    name,
-    distinct(levels.flatMap(({ purposes }) => purposes)),
-    distinct(levels.map(({ position }) => position)),
-    distinct(levels.map(({ sides }) => sides)),
-    distinct(levels.map((level) => level.id)),
-    distinct(levels.flatMap(kitOf)),
-  ]);
-  return tableText({ columns, rows }, screen);
+  const isWide = screen.width >= WIDE;
+  const columns = textColumns('Exercise', 'Name', 'Purpose', 'Position', 'Sides');
+  const rows = exercises.flatMap(({ id, name, levels }): TextRow[] => {
+    const cells: TextCell[] = [
+      { text: id, paint: screen.paint.bold },
+      name,
+      distinct(levels.flatMap(({ purposes }) => purposes)),
+      distinct(levels.map(({ position }) => position)),
+      distinct(levels.map(({ sides }) => sides)),
+    ];
+    const levelIds = distinct(levels.map((level) => level.id));
+    const kit = distinct(levels.flatMap(kitOf));
+    if (isWide) return [[...cells, levelIds, kit]];
+    const more = [`levels: ${levelIds}`, ...(kit === NOTHING ? [] : [`kit: ${kit}`])].join('; ');
+    return [cells, { line: { text: more, paint: screen.paint.dim }, indent: 2 }];
+  });
+  const all = isWide ? [...columns, ...textColumns('Levels', 'Kit')] : columns;
+  return tableText({ columns: all, rows }, screen);
 }
 
 function textColumns(...headings: readonly string[]): TextColumn[] {

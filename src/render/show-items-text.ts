@@ -7,8 +7,8 @@ import { scaled } from '../units/interval.ts';
 import { SIDES } from '../units/side.ts';
 import { doseInShort, durationInShort, roundedRange } from './dose-in-short.ts';
 import { brokenAtCommas, type Screen } from './terminal-text.ts';
-import { tableText, type TextColumn, type TextRow } from './text-table.ts';
-import { weekStretches } from './week-stretches.ts';
+import { type TextColumn, type TextRow, tableText } from './text-table.ts';
+import { type WeekStretch, weekStretches } from './week-stretches.ts';
 
 const COLUMNS: readonly TextColumn[] = [
   { heading: 'Weeks', align: 'left' },
@@ -22,11 +22,7 @@ const BLANK: TextRow = { line: '', indent: 0 };
 const MS_PER_SECOND = 1000;
 
 /** One session's items as a table; numbers are for one time through the session. */
-export function sessionItemsText(
-  { weeks }: PlanNumbers,
-  session: Session,
-  screen: Screen,
-): string {
+export function sessionItemsText({ weeks }: PlanNumbers, session: Session, screen: Screen): string {
   const rows = session.parts.flatMap((part, i): TextRow[] => [
     ...(i === 0 ? [] : [BLANK]),
     { line: { text: partLine(weeks, session, part), paint: screen.paint.bold }, indent: 0 },
@@ -45,22 +41,23 @@ function partIn(week: WeekNumbers, session: Session, part: Part): PartWeek | und
 function partLine(weeks: readonly WeekNumbers[], session: Session, part: Part): string {
   const names = new Set(weeks.map((week) => partIn(week, session, part)?.name).filter(Boolean));
   const title = [part.kind, ...names].join(', ');
-  const rounds = roundsByWeek(weeks, session, part);
+  const rounds = byWeek(
+    weekStretches(weeks, (week) => {
+      const there = partIn(week, session, part);
+      return there ? roundsOf(there) : null;
+    }),
+    'no circuit',
+  );
   return rounds === '' ? title : `${title}: ${rounds}`;
 }
 
-function roundsByWeek(weeks: readonly WeekNumbers[], session: Session, part: Part): string {
+/** What holds in every week, or each thing that holds with its weeks; empty where nothing ever does. */
+function byWeek(stretches: readonly WeekStretch<string>[], none: string): string {
   const labels = new Map<string, string[]>();
-  for (const { label, value } of weekStretches(weeks, (week) => {
-    const there = partIn(week, session, part);
-    return there ? roundsOf(there) : null;
-  })) {
+  for (const { label, value } of stretches)
     labels.set(value, [...(labels.get(value) ?? []), label]);
-  }
   if (labels.size < 2) return [...labels.keys()].join('');
-  return [...labels]
-    .map(([value, spans]) => `${value || 'no circuit'} (${inWeeks(spans)})`)
-    .join('; ');
+  return [...labels].map(([value, spans]) => `${value || none} (${inWeeks(spans)})`).join('; ');
 }
 
 function inWeeks(spans: readonly string[]): string {
@@ -80,16 +77,29 @@ function itemRows(
   part: Part,
   item: Item,
 ): TextRow[] {
-  const stretches = weekStretches(weeks, (week) => {
+  const inWeek = (week: WeekNumbers) => {
     const there = partIn(week, session, part);
     const shown = there?.items.find((one) => one.item === item);
-    return there && shown ? sideRows(shown, there.rounds !== null) : null;
+    return there && shown ? { shown, isCircuit: there.rounds !== null } : null;
+  };
+  const turns = weekStretches(weeks, (week) => {
+    const there = inWeek(week);
+    return there && turnsOf(there.shown);
   });
-  const rows = stretches.flatMap(({ label, value }) =>
-    value.map((cells, i) => [i === 0 ? label : '', ...cells]),
-  );
-  const heading = { line: `${item.id}: ${item.exercise.name}`, indent: 2 };
-  return [heading, ...(rows.length > 0 ? rows : [{ line: 'In no week.', indent: INDENT }])];
+  const rows = weekStretches(weeks, (week) => {
+    const there = inWeek(week);
+    return there && sideRows(there.shown, there.isCircuit);
+  }).flatMap(({ label, value }) => value.map((cells, i) => [i === 0 ? label : '', ...cells]));
+  const heading = [`${item.id}: ${item.exercise.name}`, byWeek(turns, 'each-set')];
+  return [
+    { line: heading.filter((text) => text !== '').join('; '), indent: 2 },
+    ...(rows.length > 0 ? rows : [{ line: 'In no week.', indent: INDENT }]),
+  ];
+}
+
+/** How the sides take turns, where that is not the usual set by set. */
+function turnsOf({ sides, order, left, right }: ItemWeek): string {
+  return sides === 'each' && left && right && order !== 'each-set' ? order : '';
 }
 
 /** One row where the sides do the same or only one does anything, else one a side. */
@@ -106,11 +116,9 @@ function sideRows(item: ItemWeek, isCircuit: boolean): string[][] {
     const sides = item.sides === 'middle' ? 'middle' : `${first.side} only`;
     return [[level, sides, first.dose, seconds]];
   }
-  const hasTurns = item.sides === 'each' && item.order !== 'each-set';
-  const turns = hasTurns ? `, ${item.order}` : '';
-  if (first.dose === second.dose) return [[level, `${item.sides}${turns}`, first.dose, seconds]];
+  if (first.dose === second.dose) return [[level, item.sides, first.dose, seconds]];
   return [
-    [level, `${first.side}${turns}`, first.dose, seconds],
-    ['', `${second.side}${turns}`, second.dose, ''],
+    [level, first.side, first.dose, seconds],
+    ['', second.side, second.dose, ''],
   ];
 }

@@ -5,13 +5,13 @@ import type { Plan, Session } from '../model/plan.ts';
 import type { Practice } from '../model/practice.ts';
 import { addDays, weekOf } from '../units/day.ts';
 import { milliseconds } from '../units/duration.ts';
-import { type Interval } from '../units/interval.ts';
+import type { Interval } from '../units/interval.ts';
 import { SIDES } from '../units/side.ts';
 import { durationInShort, rounded, roundedRange } from './dose-in-short.ts';
 import { minutesOf } from './plain-number.ts';
 import { sessionItemsText } from './show-items-text.ts';
-import { prose, type Screen } from './terminal-text.ts';
-import { tableText, type TextCell, type TextColumn } from './text-table.ts';
+import { prose, type Screen, unbroken } from './terminal-text.ts';
+import { type TextCell, type TextColumn, tableText } from './text-table.ts';
 import { weekStretches } from './week-stretches.ts';
 
 export interface ShowInput extends Screen {
@@ -24,20 +24,20 @@ const NOTHING = '-';
 const left = (heading: string): TextColumn => ({ heading, align: 'left' });
 const right = (heading: string): TextColumn => ({ heading, align: 'right' });
 
-/** A plan's numbers as a clinician reads them on a screen. */
+/** A plan's numbers as a clinician reads them on a screen; no line end after the last line. */
 export function showText(input: ShowInput): string {
   const { plan, numbers, width, paint } = input;
   const screen = { width, paint };
   const section = (heading: string, lead: string, body: string) =>
-    [paint.bold(prose(heading, width)), ...(lead === '' ? [] : [leadText(lead, screen)]), body].join('\n');
+    [
+      paint.bold(prose(heading, width)),
+      ...(lead === '' ? [] : [leadText(lead, screen)]),
+      body,
+    ].join('\n');
   const sections = [
     titleText(plan, screen),
     section('Weeks', WEEKS_LEAD, weeksText(plan, numbers, screen)),
-    section(
-      'Sessions',
-      'Times a week x minutes each time.',
-      sessionsText(plan, numbers, screen),
-    ),
+    section('Sessions', 'Times a week x minutes each time.', sessionsText(plan, numbers, screen)),
     ...plan.sessions.map((session, i) =>
       section(
         session.name === undefined ? session.id : `${session.id}: ${session.name}`,
@@ -63,7 +63,9 @@ function leadText(text: string, { width, paint }: Screen): string {
 
 /** The short form leaves out what is the practice's timing, so it is said once. */
 function itemsLead({ timing }: Practice): string {
-  const [move, pause] = [timing.move, timing.pause].map((ms) => durationInShort(milliseconds(ms)));
+  const [move, pause] = [timing.move, timing.pause].map((ms) =>
+    unbroken(durationInShort(milliseconds(ms))),
+  );
   return `For one time through the session. Where a dose names no move or pause, the practice's timing holds: move ${move}, pause ${pause}.`;
 }
 
@@ -71,17 +73,21 @@ function titleText(plan: Plan, { width, paint }: Screen): string {
   const { starts, weeks, nextVisit, closed, limits } = plan;
   const last = addDays(starts, 7 * weeks - 1);
   const facts = [
-    `${weeks} ${weeks === 1 ? 'week' : 'weeks'}, ${starts} to ${last}.`,
+    `${unbroken(`${weeks} ${weeks === 1 ? 'week' : 'weeks'}`)}, ${starts} to ${last}.`,
     `Affected: ${plan.affected}.`,
-    nextVisit === null ? 'No next visit.' : `Next visit ${nextVisit}, ${weekWords(plan, nextVisit)}.`,
+    nextVisit === null
+      ? 'No next visit.'
+      : `Next visit ${nextVisit}, ${weekWords(plan, nextVisit)}.`,
     limits.timeMs === null
       ? 'No limit to the time of a session.'
-      : `Time for a session: ${rounded(limits.timeMs / 60_000, 1)} min.`,
+      : `Time for a session: ${unbroken(`${rounded(limits.timeMs / 60_000, 1)} min`)}.`,
   ];
   return [
     ...prose(`${plan.id}: ${plan.title}`, width).split('\n').map(paint.bold),
     prose(facts.join(' '), width),
-    ...(closed ? prose(`Closed ${closed.date}: ${closed.why}`, width).split('\n').map(paint.warn) : []),
+    ...(closed
+      ? prose(`Closed ${closed.date}: ${closed.why}`, width).split('\n').map(paint.warn)
+      : []),
   ].join('\n');
 }
 
@@ -109,7 +115,7 @@ function weeksText(plan: Plan, { weeks }: PlanNumbers, screen: Screen): string {
     change(week.change.all),
     change(week.change.strength),
   ]);
-  return tableText({ columns, rows }, screen);
+  return tableText({ columns, rows, heads: 2 }, screen);
 }
 
 function hasMiddle(weeks: readonly WeekNumbers[]): boolean {
@@ -134,7 +140,9 @@ function sessionsText(plan: Plan, { weeks }: PlanNumbers, screen: Screen): strin
   );
   const rows = stretches.map(({ label, value }) => [
     label,
-    ...value.map(({ text, isLong }) => (isLong ? { text: `${text} !`, paint: screen.paint.warn } : text)),
+    ...value.map(({ text, isLong }) =>
+      isLong ? { text: `${text} !`, paint: screen.paint.warn } : text,
+    ),
   ]);
   const columns = [left('Weeks'), ...plan.sessions.map(({ id }) => left(id))];
   const table = tableText({ columns, rows, heads: 1 }, screen);
@@ -177,8 +185,13 @@ function musclesText({ weeks }: PlanNumbers, screen: Screen): string {
 
 type SideCells = readonly [side: string, cells: readonly string[]];
 
-function muscleRows([leftCells = [], rightCells = [], middle = []]: readonly string[][]): SideCells[] {
-  const isNone = (cells: readonly string[]) => cells.every((cell) => cell === '0' || cell === NOTHING);
+function muscleRows([
+  leftCells = [],
+  rightCells = [],
+  middle = [],
+]: readonly string[][]): SideCells[] {
+  const isNone = (cells: readonly string[]) =>
+    cells.every((cell) => cell === '0' || cell === NOTHING);
   const middleRow: SideCells[] = isNone(middle) ? [] : [['middle', middle]];
   if (isNone(leftCells) && isNone(rightCells) && middleRow.length > 0) return middleRow;
   if (leftCells.join() === rightCells.join()) return [['left, right', leftCells], ...middleRow];

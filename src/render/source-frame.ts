@@ -1,6 +1,6 @@
 // The line of a file that a finding is about, with the place underlined. Tabs and control characters are
 // shown by signs, a long line is cut around the place, and the carets stand under what is seen.
-import { type Place, lineText, positionOf } from '../finding/place.ts';
+import { lineText, type Place, positionOf } from '../finding/place.ts';
 import { displayWidth, endWithin, startWithin, visible } from './terminal-text.ts';
 
 const CUT = '...';
@@ -51,7 +51,8 @@ function shownAround(text: string, start: number, end: number, budget: number): 
   const caret = marked === '' ? 1 : 0;
   const isWhole = start <= far && end - start <= far && text.length - end <= far;
   const wide = [before, marked, after].map(displayWidth) as [number, number, number];
-  if (isWhole && wide[0] + Math.max(wide[1] + wide[2], caret) <= budget) return { before, marked, after };
+  if (isWhole && wide[0] + Math.max(wide[1] + wide[2], caret) <= budget)
+    return { before, marked, after };
   const middle = cutEnd(marked, budget - caret - 2 * CUT.length, end - start > far);
   const rest = budget - caret - displayWidth(middle);
   const left = Math.min(wide[0], Math.max(Math.floor(rest / 2), rest - wide[2]));

@@ -73,6 +73,11 @@ export function endWithin(text: string, width: number): string {
 
 const NO_BREAK = '\u00A0';
 
+/** The text as one piece, that no line end parts. */
+export function unbroken(text: string): string {
+  return text.replaceAll(' ', NO_BREAK);
+}
+
 /** The text broken only after its commas: `2 x 8-12, hold 2 s` never parts a number from its unit. */
 export function brokenAtCommas(text: string): string {
   return text.replace(/(?<!,) /g, NO_BREAK);

@@ -1,12 +1,7 @@
 // A table for the terminal: a header, a thin rule, two spaces between columns, no boxes. It never goes
 // over the width: headers of numbers wrap first, then the widest column of text, and a table of many
 // like columns (weeks) goes on in a further block. What stands in the cells is left to others.
-import {
-  displayWidth,
-  oneLine,
-  type Screen,
-  wrappedLines,
-} from './terminal-text.ts';
+import { displayWidth, oneLine, type Screen, wrappedLines } from './terminal-text.ts';
 
 export interface TextColumn {
   readonly heading: string;
@@ -17,9 +12,7 @@ export interface TextColumn {
 export type TextCell = string | { readonly text: string; readonly paint: (text: string) => string };
 
 /** Cells, or one line over the whole width, as a heading within the table. */
-export type TextRow =
-  | readonly TextCell[]
-  | { readonly line: TextCell; readonly indent: number };
+export type TextRow = readonly TextCell[] | { readonly line: TextCell; readonly indent: number };
 
 export interface TextTable {
   readonly columns: readonly TextColumn[];
@@ -175,7 +168,10 @@ function blocksOf(table: TextTable, width: number): TextTable[] {
   const blocks: number[][] = [];
   for (let i = heads; i < columns.length; i += 1) {
     const block = blocks.at(-1);
-    const would = [...compact.slice(0, heads), ...[...(block ?? []), i].map((at) => compact[at] as number)];
+    const would = [
+      ...compact.slice(0, heads),
+      ...[...(block ?? []), i].map((at) => compact[at] as number),
+    ];
     if (block && totalWidth(would) <= budget) block.push(i);
     else blocks.push([i]);
   }

@@ -13,9 +13,9 @@ export interface WeekStretch<T> {
 /** Stretches of weeks with the same value; a week whose value is null is in none. */
 export function weekStretches<T>(
   weeks: readonly WeekNumbers[],
-  valueOf: (week: WeekNumbers) => T | null,
+  inWeek: (week: WeekNumbers) => T | null,
 ): WeekStretch<T>[] {
-  const runs = runsOf(weeks.map((week) => ({ week: week.week, value: valueOf(week) })));
+  const runs = runsOf(weeks.map((week) => ({ week: week.week, value: inWeek(week) })));
   return runs.map(({ first, last, value }) => {
     const inside = weeks.filter(({ week }) => week >= first && week <= last);
     const mark = inside.every(({ isEasy }) => isEasy) ? ' easy' : '';
