@@ -129,7 +129,7 @@ describe('a sheet', () => {
       {
         number: 5, name: 'Stand up from a chair: arms crossed', position: 'Sit.', ready: 'Put ready: a cushion.', steps: ['Do it.'],
         when: 'From Wednesday 23 December, only if you did 10 times, with an effort of 5 or less out of 10, in 3 sessions in a row. It takes the place of exercise 2.',
-        lines: [`From Wednesday 30 December, ${RIGHT}: 6 to 9 times. That is one round. Do 2 rounds, with 1 minute of rest in between.`],
+        lines: [`From Wednesday 30 December, ${RIGHT}: 6 to 9 times. All else stays the same.`],
       },
     ]);
     expect(view.growth?.days).toEqual([{ heading: 'Walk', lines: [`From Wednesday 9 December, ${RIGHT}: on 4 or 5 days a week. You choose the days.`] }]);
