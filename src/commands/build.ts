@@ -1,4 +1,5 @@
 // `carryover build`: check, compute, render; writes the handouts and moves outdated ones away.
+import { relative } from 'node:path';
 import { belongsToAll, type CompiledPlan } from '../build.ts';
 import { type Finding, inOrder } from '../finding/finding.ts';
 import { type FateSetting, fateOf, pagesToMove } from '../handouts/changes.ts';
@@ -32,7 +33,7 @@ export function build(session: Session, what: readonly string[]): CommandResult 
     status,
     findings: shownFindings(findings, session),
     data: { written: built.written, moved: built.moved, sheets: built.sheets },
-    out: session.isQuiet ? '' : buildReport(built, isStopped),
+    out: session.isQuiet ? '' : buildReport(built, isStopped, pathFrom(session.outside.cwd, open.root)),
     log: buildLog(findings, work, session),
   };
 }
@@ -95,11 +96,17 @@ function writeIndex(root: string, work: Work, built: Built, session: Session): v
   if (writePage(root, INDEX_FILE, sealed(page.text, sha256))) built.written.push(INDEX_FILE);
 }
 
-function buildReport(built: Built, isStopped: boolean): string {
+/** A path of the folder as seen from where one stands. */
+function pathFrom(cwd: string, root: string): (path: string) => string {
+  const base = relative(cwd, root);
+  return (path) => (base === '' ? path : `${base}/${path}`);
+}
+
+function buildReport(built: Built, isStopped: boolean, seen: (path: string) => string): string {
   if (isStopped) return 'Nothing was written or moved.\n';
-  const lines = built.sheets.map(({ plan, sheet, files }) => `${plan}  sheet ${sheet}  ${files[0]}`);
-  lines.push(...built.moved.map(({ from, to }) => `moved  ${from} -> ${to}  (outdated, do not hand out)`));
-  lines.push(...built.without.map(({ plan }) => `${plan}  no sheet: it has errors`));
+  const lines = built.sheets.map(({ plan, sheet, files }) => `${plan}  sheet ${sheet}  ${seen(files[0] ?? '')}`);
+  lines.push(...built.moved.map(({ from, to }) => `moved  ${seen(from)} -> ${seen(to)}  (outdated, do not hand out)`));
+  lines.push(...built.without.map(({ plan }) => `${plan}  no sheet: see the errors`));
   if (lines.length === 0) return 'There are no plans to build.\n';
   const changed = built.written.length;
   const summary = changed === 0 ? 'All pages were up to date.' : `${changed} ${changed === 1 ? 'page' : 'pages'} written.`;

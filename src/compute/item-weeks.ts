@@ -203,7 +203,10 @@ function tellSidesNotEach(resolving: Resolving, written: Written, level: Level, 
     if (!inForce[key]) continue;
     const place = written.keyPlaces.get(key) ?? resolving.item.place;
     const when = week === 1 ? '' : ` in week ${week}`;
-    const message = `"${key}" is for an exercise done one side at a time, but level "${level.id}" of "${resolving.item.exercise.id}"${when} has "sides: ${level.sides}".`;
+    const { id, levels } = resolving.item.exercise;
+    const fitting = levels.find(({ sides }) => sides === 'each');
+    const otherwise = fitting ? `, or use a level done so, such as "level: ${fitting.id}"` : '';
+    const message = `"${key}" is for an exercise done one side at a time, but level "${level.id}" of "${id}"${when} has "sides: ${level.sides}"; take "${key}" out${otherwise}.`;
     tell(resolving, 'sides-not-each', place, message, [
       { message: 'This level is meant.', place: level.place },
     ]);

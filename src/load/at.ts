@@ -71,8 +71,18 @@ export function hasKey(at: At<unknown>, key: string): boolean {
   return isMap(at.node) && at.node.has(key);
 }
 
+/** The keys of a group as written, usable or not. */
+export function keysOf(at: At<unknown>): readonly string[] {
+  return isMap(at.node) ? at.node.items.flatMap(({ key }) => (isScalar(key) ? [keyText(key)] : [])) : [];
+}
+
 export function isList(at: At<unknown>): boolean {
   return isSeq(at.node);
+}
+
+/** How many entries a list has, usable or not. */
+export function lengthOf(at: At<unknown>): number {
+  return isSeq(at.node) ? at.node.items.length : 0;
 }
 
 export function isGroup(at: At<unknown>): boolean {

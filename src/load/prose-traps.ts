@@ -10,20 +10,25 @@ export type ProseAt = (path: readonly string[]) => 'text' | 'sentences' | null;
 /** The step of a path that stands for an entry of a list. */
 export const ENTRY = '*';
 
+/** A key or a list entry that is open, by its column. */
+interface Owner {
+  readonly column: number;
+  readonly step: string;
+}
+
 interface Scanning {
   readonly source: SourceText;
   readonly proseAt: ProseAt;
   readonly findings: Finding[];
   /** The text to parse: trapped stretches replaced. */
   mended: string;
-  /** Open keys and list entries, by their column. */
-  readonly open: { readonly column: number; readonly step: string }[];
+  readonly open: Owner[];
   /** Lines that are deeper than this belong to a block of text. */
   blockBelow: number | null;
   /** A plain sentence that ended with its line, and the column of its key or dash. */
-  plainAbove: { readonly column: number; readonly start: number; readonly end: number } | null;
+  plainAbove: { readonly column: number; readonly start: number; readonly end: number; readonly isEntry: boolean } | null;
   /** The closing quote that a sentence over several lines still waits for. */
-  quote: { readonly sign: '"' | "'"; readonly start: number } | null;
+  quote: { readonly sign: '"' | "'"; readonly start: number; readonly column: number; readonly isProse: boolean } | null;
   flowDepth: number;
 }
 
@@ -44,16 +49,18 @@ export function proseTraps(source: SourceText, proseAt: ProseAt): MendedText {
     scanLine(scanning, line, start);
     start += line.length + 1;
   }
+  if (scanning.quote) leaveOpen(scanning, source.text.length);
   return { text: scanning.mended, findings: scanning.findings };
 }
 
 function scanLine(scanning: Scanning, line: string, start: number): void {
-  if (scanning.quote) {
+  if (line.trim() === '') return;
+  const indent = line.length - line.trimStart().length;
+  if (scanning.quote && indent > scanning.quote.column) {
     closeQuote(scanning, line, start);
     return;
   }
-  const indent = line.length - line.trimStart().length;
-  if (line.trim() === '') return;
+  if (scanning.quote) leaveOpen(scanning, start - 1);
   if (scanning.blockBelow !== null) {
     if (indent > scanning.blockBelow) return;
     scanning.blockBelow = null;
@@ -78,7 +85,7 @@ function runsOn(scanning: Scanning, line: string, start: number, indent: number)
   const sentence = scanning.source.text.slice(above.start, above.end);
   const message = isDashless
     ? `This line would become part of the sentence above it; a list entry has a space after its dash: "- ${rest.slice(1)}".`
-    : `This line would become part of the sentence above it; put quotes round the whole: ${quoted(`${sentence} ${rest}`)}, or give it a dash of its own.`;
+    : `This line would become part of the sentence above it; put quotes round the whole: ${quoted(`${sentence} ${rest}`)}${above.isEntry ? ', or give it a dash of its own' : ''}.`;
   tell(scanning, message, start + indent, start + line.trimEnd().length);
   blank(scanning, start + indent, start + line.length);
   return true;
@@ -95,22 +102,35 @@ function openAndCheck(scanning: Scanning, line: string, start: number, indent: n
   const owner = scanning.open.at(-1);
   const isEntry = column > indent;
   if (isEntry && owner && scanning.proseAt(pathOf(scanning)) === 'text') {
-    checkSentence(scanning, line, start, column, owner.column);
+    checkSentence(scanning, line, start, column, owner);
     return;
   }
   const key = KEY.exec(line.slice(column));
   if (!key) {
     // Not a key: a value on a line of its own, or something for the parser to name.
-    countBrackets(scanning, line.slice(column));
+    if (isEntry || !tellBareDash(scanning, line, start, column)) countBrackets(scanning, line.slice(column));
     return;
   }
   closeTo(scanning, column, false);
-  scanning.open.push({ column, step: key[1] ?? key[2] ?? key[3] ?? '' });
+  const opened = { column, step: key[1] ?? key[2] ?? key[3] ?? '' };
+  scanning.open.push(opened);
   const valueColumn = valueStart(line, column + key[0].length);
   const prose = scanning.proseAt(pathOf(scanning));
-  if (prose === null) checkOther(scanning, line, valueColumn, column);
-  else if (prose === 'text') checkSentence(scanning, line, start, valueColumn, column);
-  else checkList(scanning, line, start, valueColumn, column);
+  if (prose === null) checkOther(scanning, line, start, valueColumn, opened);
+  else if (prose === 'text') checkSentence(scanning, line, start, valueColumn, opened);
+  else checkList(scanning, line, start, valueColumn, opened);
+}
+
+/** The first sentence of a list with no space after its dash; true where it was told of. */
+function tellBareDash(scanning: Scanning, line: string, start: number, column: number): boolean {
+  const text = line.slice(column).trimEnd();
+  if (!/^-[^\s-]/.test(text)) return false;
+  closeTo(scanning, column, true);
+  if (scanning.proseAt(pathOf(scanning)) !== 'sentences') return false;
+  tell(scanning, `A list entry has a space after its dash: "- ${text.slice(1)}".`, start + column, start + column + text.length);
+  standIn(scanning, start + column, text.length);
+  scanning.mended = `${scanning.mended.slice(0, start + column)}- ${scanning.mended.slice(start + column + 2)}`;
+  return true;
 }
 
 function valueStart(line: string, from: number): number {
@@ -132,36 +152,36 @@ function pathOf(scanning: Scanning): readonly string[] {
 }
 
 /** A value that is no sentence: only blocks, quotes and brackets that reach over lines matter. */
-function checkOther(scanning: Scanning, line: string, valueColumn: number, column: number): void {
+function checkOther(scanning: Scanning, line: string, start: number, valueColumn: number, owner: Owner): void {
   const value = line.slice(valueColumn);
-  if (isBlockHeader(value)) scanning.blockBelow = column;
+  if (isBlockHeader(value)) scanning.blockBelow = owner.column;
+  else if (isQuote(value[0])) openQuote(scanning, line, start, valueColumn, owner, false);
   else countBrackets(scanning, value);
 }
 
 /** Where a list of sentences belongs: one on the key's own line is left to the schema, unless it would break. */
-function checkList(scanning: Scanning, line: string, start: number, valueColumn: number, column: number): void {
+function checkList(scanning: Scanning, line: string, start: number, valueColumn: number, owner: Owner): void {
   const value = line.slice(valueColumn);
   if (value === '' || value.startsWith('#')) return;
   if (value.startsWith('[')) countBrackets(scanning, value);
-  else checkSentence(scanning, line, start, valueColumn, column);
+  else checkSentence(scanning, line, start, valueColumn, owner);
 }
 
 function isBlockHeader(value: string): boolean {
   return /^[|>](?:[+-]?[1-9]?|[1-9][+-])\s*(?:\s#.*)?$/.test(value);
 }
 
-function checkSentence(scanning: Scanning, line: string, start: number, valueColumn: number, column: number): void {
+function checkSentence(scanning: Scanning, line: string, start: number, valueColumn: number, owner: Owner): void {
   const value = line.slice(valueColumn);
   const at = start + valueColumn;
   if (value === '') return;
   if (isBlockHeader(value)) {
-    scanning.blockBelow = column;
+    scanning.blockBelow = owner.column;
     return;
   }
   const first = value[0] as string;
-  if (first === '"' || first === "'") {
-    scanning.quote = { sign: first, start: at };
-    closeQuote(scanning, line, start, valueColumn + 1);
+  if (isQuote(first)) {
+    openQuote(scanning, line, start, valueColumn, owner, true);
     return;
   }
   if (first === '[' || first === '{') {
@@ -170,10 +190,10 @@ function checkSentence(scanning: Scanning, line: string, start: number, valueCol
     else trap(scanning, value, at, `would be read as a list because of its "${first}"`);
     return;
   }
-  checkPlain(scanning, value, at, column);
+  checkPlain(scanning, value, at, owner);
 }
 
-function checkPlain(scanning: Scanning, value: string, at: number, column: number): void {
+function checkPlain(scanning: Scanning, value: string, at: number, owner: Owner): void {
   if (/^#(?!\s|$)/.test(value)) return trap(scanning, value, at, 'would be left out because of its "#"');
   if (value.startsWith('#')) return;
   const sign = /^[*&!|>@%`]/.exec(value)?.[0] ?? /^[-?:](?=\s|$)/.exec(value)?.[0];
@@ -183,12 +203,31 @@ function checkPlain(scanning: Scanning, value: string, at: number, column: numbe
   if (hash && !isComment) return trap(scanning, value, at, 'would be cut off at its "#"');
   const text = (hash ? value.slice(0, hash.index) : value).trimEnd();
   if (/:(\s|$)/.test(text)) return trap(scanning, text, at, 'would be split at its ":"');
-  scanning.plainAbove = { column, start: at, end: at + text.length };
+  scanning.plainAbove = { column: owner.column, start: at, end: at + text.length, isEntry: owner.step === ENTRY };
+}
+
+function isQuote(sign: string | undefined): sign is '"' | "'" {
+  return sign === '"' || sign === "'";
+}
+
+function openQuote(scanning: Scanning, line: string, start: number, valueColumn: number, owner: Owner, isProse: boolean): void {
+  scanning.quote = { sign: line[valueColumn] as '"' | "'", start: start + valueColumn, column: owner.column, isProse };
+  closeQuote(scanning, line, start, valueColumn + 1);
+}
+
+/** A quote that is still open where its key or entry ends: its first line is taken for the sentence, what follows is left out. */
+function leaveOpen(scanning: Scanning, end: number): void {
+  const { start: opened, isProse } = scanning.quote as { start: number; isProse: boolean };
+  scanning.quote = null;
+  const lineEnd = scanning.source.text.indexOf('\n', opened);
+  const value = scanning.source.text.slice(opened, lineEnd === -1 ? undefined : lineEnd);
+  trap(scanning, value, opened, 'opens a quote that never closes', isProse);
+  blank(scanning, opened + value.length, Math.max(end, opened + value.length));
 }
 
 /** Looks for the end of a quoted sentence on this line; what follows the quote is text that would break. */
 function closeQuote(scanning: Scanning, line: string, start: number, from = 0): void {
-  const { sign, start: opened } = scanning.quote as { sign: '"' | "'"; start: number };
+  const { sign, start: opened, isProse } = scanning.quote as { sign: '"' | "'"; start: number; isProse: boolean };
   for (let i = from; i < line.length; i += 1) {
     if (sign === '"' && line[i] === '\\') i += 1;
     else if (line[i] === sign && sign === "'" && line[i + 1] === "'") i += 1;
@@ -197,16 +236,9 @@ function closeQuote(scanning: Scanning, line: string, start: number, from = 0): 
       const after = line.slice(i + 1);
       if (/^\s*$|^\s+#/.test(after)) return;
       const value = scanning.source.text.slice(opened, start + line.length);
-      trap(scanning, value, opened, 'would end at its second quote', after.trim() === '' ? undefined : value);
+      trap(scanning, value, opened, 'would end at its second quote', isProse);
       return;
     }
-  }
-  if (start + line.length >= scanning.source.text.trimEnd().length) {
-    scanning.quote = null;
-    const end = scanning.source.text.indexOf('\n', opened);
-    const value = scanning.source.text.slice(opened, end === -1 ? undefined : end);
-    trap(scanning, value, opened, 'opens a quote that never closes');
-    blank(scanning, opened + value.length, scanning.source.text.length);
   }
 }
 
@@ -218,17 +250,26 @@ function countBrackets(scanning: Scanning, text: string): void {
   if (isFlow) scanning.flowDepth = Math.max(0, scanning.flowDepth + opens - closes);
 }
 
-function trap(scanning: Scanning, value: string, at: number, how: string, whole = value): void {
-  const text = whole.trimEnd();
-  tell(scanning, `This sentence ${how}; put quotes round it: ${quoted(text)}.`, at, at + text.length);
-  standIn(scanning, at, text.length);
+/** Tells of a trapped sentence; of a value that is no sentence only the quotes go, so that it is still read. */
+function trap(scanning: Scanning, value: string, at: number, how: string, isProse = true): void {
+  const text = value.trimEnd();
+  tell(scanning, `This ${isProse ? 'sentence' : 'text'} ${how}; put quotes round it: ${quoted(text)}.`, at, at + text.length);
+  if (isProse) return standIn(scanning, at, text.length);
+  const bare = text.replace(/["']/g, ' ');
+  scanning.mended = scanning.mended.slice(0, at) + bare + scanning.mended.slice(at + text.length);
 }
 
 /** A sentence in double quotes as YAML takes it; double quotes inside become single ones. */
 export function quoted(text: string): string {
-  const isLoneQuote = /^"[^"]*$/.test(text);
-  const sentence = (isLoneQuote ? text.slice(1) : text).replace(/\s+/g, ' ').trim();
+  const sentence = withoutOuterQuotes(text).replace(/\s+/g, ' ').trim();
   return JSON.stringify(sentence.replaceAll('"', "'"));
+}
+
+/** Quotes that were meant to go round the whole: one that never closes, or a pair with more inside ('Don't stop'). */
+function withoutOuterQuotes(text: string): string {
+  if (/^"[^"]*$/.test(text) || /^'[^']*$/.test(text)) return text.slice(1);
+  const isRoundAll = /^'(?:[^']*'\p{L}|[^']*\s').*'$/u.test(text) || /^"(?:[^"]*"\p{L}|[^"]*\s").*"$/u.test(text);
+  return isRoundAll ? text.slice(1, -1) : text;
 }
 
 function tell(scanning: Scanning, message: string, start: number, end: number): void {

@@ -72,7 +72,7 @@ function signed<T>(text: string, parse: (text: string) => Reading<T>, negated: (
   const match = /^([+-])\s*(?=[\d.])/.exec(text);
   const reading = parse(match ? text.slice(match[0].length) : text);
   if (!reading.ok) return reading;
-  if (isZero(reading.value)) return misread('dial-unclear', `says ${text}, which never gets anywhere`);
+  if (isZero(reading.value)) return misread('dial-unclear', `says ${text}, which never gets anywhere`, text.replace(/^[+-]?\s*0+(?:\.0+)?/, '1'));
   return read(match?.[1] === '-' ? negated(reading.value) : reading.value);
 }
 
@@ -231,5 +231,5 @@ function massOf(text: string, unit: 'kg' | 'lb'): Reading<number> {
 }
 
 function aboveZero(reading: Reading<number>, text: string): Reading<number> {
-  return reading.ok && reading.value <= 0 ? misread('out-of-range', `says ${text}, but is above 0`) : reading;
+  return reading.ok && reading.value <= 0 ? misread('out-of-range', `says ${text}, but is above 0`, text.replace(/^0+(?:\.0+)?/, '0.5')) : reading;
 }

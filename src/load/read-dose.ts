@@ -8,7 +8,7 @@ import { type Load, parseLoad } from '../units/load.ts';
 import { parseAngleRange, parseScale, parseTempo } from '../units/measure.ts';
 import { parseCount, parseCounts } from '../units/number.ts';
 import { misread, type Reading, read } from '../units/reading.ts';
-import { type At, entries, isList, pairs, placeOf, quantity, tellAt, textOf, under } from './at.ts';
+import { type At, entries, isList, lengthOf, pairs, placeOf, quantity, tellAt, textOf, under } from './at.ts';
 import type { BoundsFile, DoseFile, LeftDoseFile, MoveOnWhenFile } from './written.ts';
 
 export const MOST_SETS = 100;
@@ -65,6 +65,7 @@ function readReps(at: At<DoseFile['reps']> | undefined): Reps | undefined {
     return count && { kind: 'same', count };
   }
   const listed = entries(at as At<readonly unknown[]>);
+  if (listed.length === 0 && lengthOf(at) > 0) return undefined;
   if (listed.length === 0) {
     tellAt(at, 'empty-value', '"reps" is an empty list; write a number for each set: "reps: [12, 10, 8]".');
     return undefined;

@@ -53,7 +53,7 @@ export function readExercise(file: YamlFile, id: string, setting: ExerciseSettin
       moveOnWhen: readMoveOnWhen(under(levelAt, 'move_on_when'), setting.practice.bands),
     };
     tellSides(at, levelAt, level);
-    tellDose(levelAt, level);
+    tellDose(at, levelAt, level);
     levels.push(level);
   }
   if (levels.length === 0) return null;
@@ -147,7 +147,7 @@ function tellSides(exercise: At<ExerciseFile>, at: At<LevelFile>, level: Level):
   }
 }
 
-function tellDose(at: At<LevelFile>, level: Level): void {
+function tellDose(exercise: At<ExerciseFile>, at: At<LevelFile>, level: Level): void {
   let dose = EMPTY_DOSE;
   for (const [layer, origin] of [[level.exerciseDose, 'exercise'], [level.levelDose, 'level']] as const) {
     if (!layer) continue;
@@ -160,6 +160,8 @@ function tellDose(at: At<LevelFile>, level: Level): void {
   }
   if (hasShape(dose)) return;
   // A value that was misread has been told of; without it nothing can be said of the shape.
+  const isUnread = (hasKey(exercise, 'dose') && !level.exerciseDose) || (hasKey(at, 'dose') && !level.levelDose);
+  if (isUnread) return;
   const layers = [level.exerciseDose, level.levelDose].filter((layer) => layer !== null);
   const isMisread = at.file.findings.some(({ place }) => layers.some((layer) => place.start >= layer.place.start && place.end <= layer.place.end));
   if (isMisread) return;

@@ -4,7 +4,7 @@ import type { Exercise, Level } from '../model/exercise.ts';
 import type { Item, ItemEntry, ItemSettings, SideOverrides } from '../model/plan.ts';
 import { parseCount } from '../units/number.ts';
 import { sideMeant } from '../units/side.ts';
-import { type At, entries, hasKey, pairs, placeOf, quantity, startPlace, tellAt, textOf, textUnder, under, wordUnder } from './at.ts';
+import { type At, entries, hasKey, keysOf, pairs, placeOf, quantity, startPlace, tellAt, textOf, textUnder, under, wordUnder } from './at.ts';
 import { wordHints } from './did-you-mean.ts';
 import { readClimb } from './read-climb.ts';
 import { readDose, readMoveOnWhen } from './read-dose.ts';
@@ -103,7 +103,8 @@ function readSides(at: At<SideOverridesFile> | undefined, { practice }: PlanRead
   if (!at) return undefined;
   const left = readDose(under(at, 'left'), practice.bands) ?? null;
   const right = readDose(under(at, 'right'), practice.bands) ?? null;
-  if (!left && !right && !hasKey(at, 'left') && !hasKey(at, 'right')) {
+  // Any other key is no side's name, which has been told of.
+  if (keysOf(at).every((key) => key === 'why')) {
     tellAt(at, 'missing-key', '"sides" says nothing for either side; write "sides: {left: {sets: 3}, right: {sets: 2}, why: Left is catching up}".', { place: startPlace(at) });
   }
   return { left, right, why: textUnder(at, 'why') ?? '', place: placeOf(at) };

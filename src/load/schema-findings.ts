@@ -5,7 +5,7 @@ import { isMap, isPair, isScalar, isSeq, type Node } from 'yaml';
 import type { CheckName } from '../finding/checks.ts';
 import { finding } from '../finding/finding.ts';
 import { nearest, wordHints } from './did-you-mean.ts';
-import { keysAt, validatorOf } from './schemas.ts';
+import { descriptionAt, keysAt, validatorOf } from './schemas.ts';
 import { parseCount } from '../units/number.ts';
 import { kindOfNode, type YamlFile } from './yaml-file.ts';
 import { ENTRY } from './prose-traps.ts';
@@ -34,6 +34,12 @@ export function keyText(key: { readonly source?: string; readonly value: unknown
   return String(key.value);
 }
 
+/** The reader explains a quantity that is one value; not what is empty, or a list or keys in the place of one, or one in the place of a list. */
+function isForReader({ data, keyword, parentSchema }: ErrorObject): boolean {
+  if (parentSchema?.quantity === undefined || typeof data === 'object') return false;
+  return keyword !== 'type' || parentSchema.type !== 'array';
+}
+
 interface Spot {
   readonly node: unknown;
   /** The key's own node, for a value of a map. */
@@ -46,11 +52,11 @@ interface Spot {
 export function checkAgainstSchema(file: YamlFile): void {
   const validate = validatorOf(file.kind);
   if (validate(plainValue(file.root, file.flagged))) return;
-  const errors = (validate.errors ?? []).filter(
-    ({ schemaPath, parentSchema }) => !schemaPath.includes('/oneOf/') && parentSchema?.quantity === undefined,
-  );
+  const errors = (validate.errors ?? []).filter((error) => !error.schemaPath.includes('/oneOf/') && !isForReader(error));
   const unknown = errors.filter(({ keyword }) => keyword === 'additionalProperties');
-  for (const error of errors) tellError(file, error, unknown);
+  // Every place is looked up before any is flagged, since what is flagged is left out when entries are counted.
+  const spots = errors.map((error) => spotAt(file, error.instancePath));
+  for (const [i, error] of errors.entries()) tellError(file, spots[i] as Spot, error, unknown);
 }
 
 function spotAt(file: YamlFile, pointer: string): Spot {
@@ -78,8 +84,7 @@ function rangeOf(node: unknown, fallback: Node | null): readonly [number, number
   return range ? [range[0], range[1]] : [0, 0];
 }
 
-function tellError(file: YamlFile, error: ErrorObject, unknown: readonly ErrorObject[]): void {
-  const spot = spotAt(file, error.instancePath);
+function tellError(file: YamlFile, spot: Spot, error: ErrorObject, unknown: readonly ErrorObject[]): void {
   const name = spot.path.findLast((step) => step !== ENTRY) ?? 'this file';
   switch (error.keyword) {
     case 'additionalProperties':
@@ -117,9 +122,10 @@ function tellUnknownKey(file: YamlFile, spot: Spot, key: string): void {
   tell(file, 'unknown-key', `"${key}" is not a key that belongs here.`, rangeOf(pair.key, null), wordHints(key, here.length > 0 ? here : keys));
 }
 
-/** One right form of a value, from the example in its description. */
-function exampleOf(schema: unknown): string | undefined {
-  const description = (schema as { readonly description?: string } | undefined)?.description ?? '';
+/** One right form of what stands under a key, from the example in its description. */
+function exampleAt(file: YamlFile, path: readonly string[]): string | undefined {
+  const toKey = path.slice(0, path.findLastIndex((step) => step !== ENTRY) + 1);
+  const description = descriptionAt(file.kind, toKey);
   const example = /Example: (.+?)(?:; .*|, or .*)?\.?$/.exec(description)?.[1];
   return example?.replace(/\.$/, '');
 }
@@ -137,8 +143,7 @@ function tellMissing(file: YamlFile, spot: Spot, error: ErrorObject, unknown: re
   const near = unknown.filter(({ instancePath }) => instancePath === error.instancePath).map(({ params }) => String(params.additionalProperty));
   if (near.some((one) => nearest(one, [key]) !== undefined)) return;
   if (isMap(spot.node) && spot.node.has(key)) return;
-  const properties = (error.parentSchema?.properties ?? {}) as Readonly<Record<string, unknown>>;
-  const form = writeForm(key, exampleOf(properties[key]));
+  const form = writeForm(key, exampleAt(file, [...spot.path, key]));
   const start = spot.path.length === 0 ? 0 : rangeOf(spot.node, spot.key)[0];
   const range: readonly [number, number] = [start, start];
   if (STOP_RULES.has(key)) tell(file, 'stop-rule-missing', `"${key}" is missing, and no sheet leaves without it; write ${form}.`, range);
@@ -151,7 +156,10 @@ function tellDependent(file: YamlFile, spot: Spot, error: ErrorObject): void {
   const range = rangeOf(pair?.key ?? spot.node, spot.key);
   if (property === 'start_when') {
     tell(file, 'window-missing', '"start_when" needs "weeks" beside it, the estimate that the numbers use; write "weeks: 3-6".', range);
-  } else tell(file, 'dial-unclear', `"${property}" needs "${missingProperty}" beside it.`, range);
+    return;
+  }
+  const form = writeForm(missingProperty, exampleAt(file, [...spot.path, missingProperty]));
+  tell(file, 'dial-unclear', `"${property}" needs "${missingProperty}" beside it; write ${form}.`, range);
 }
 
 const SCHEDULES = ['days', 'days_a_week', 'every', 'as_needed'];
@@ -165,7 +173,7 @@ function tellSchedule(file: YamlFile, spot: Spot, error: ErrorObject, unknown: r
   if (second && isScalar(second.key)) {
     const names = pairs.map((one) => `"${keyText(one.key as { value: unknown })}"`).join(' and ');
     tell(file, 'schedule-unclear', `${names} both say on which days; keep one of them.`, rangeOf(second.key, null));
-  } else {
+  } else if (pairs.length === 0) {
     const start = rangeOf(spot.node, spot.key)[0];
     tell(file, 'schedule-unclear', 'This session does not say on which days; write "days: [mon, wed, fri]", "days_a_week: 3", "every: 2 days" or "as_needed: true".', [start, start]);
   }
@@ -175,8 +183,7 @@ function tellValue(file: YamlFile, spot: Spot, name: string, error: ErrorObject)
   if (file.flagged.has(spot.node)) return;
   file.flagged.add(spot.node);
   const range = rangeOf(spot.node, spot.key);
-  const example = exampleOf(error.parentSchema);
-  const form = writeForm(name, example);
+  const form = writeForm(name, exampleAt(file, spot.path));
   if (error.data === null || (error.keyword === 'minLength' && error.data === '')) {
     const check = STOP_RULES.has(name) ? 'stop-rule-missing' : 'empty-value';
     const at = spot.key?.range ? ([spot.key.range[0], spot.key.range[1]] as const) : range;
@@ -184,6 +191,8 @@ function tellValue(file: YamlFile, spot: Spot, name: string, error: ErrorObject)
     return tell(file, check, isEntry ? `An entry of "${name}" is empty; fill it or delete its dash.` : `"${name}" has nothing after it; write ${form}, or delete it.`, isEntry ? range : at);
   }
   if (error.keyword === 'minItems' || error.keyword === 'minProperties') {
+    // Where something stands that was told of already, it only looks empty.
+    if ((isSeq(spot.node) || isMap(spot.node)) && spot.node.items.length > 0) return;
     const check = STOP_RULES.has(name) ? 'stop-rule-missing' : 'empty-value';
     return tell(file, check, `"${name}" is empty; write ${form}.`, range);
   }
@@ -198,7 +207,7 @@ interface Mistake {
 }
 
 function valueMistake(name: string, error: ErrorObject, spot: Spot, form: string): Mistake {
-  const data = String(error.data);
+  const data = typeof error.data === 'object' ? '' : String(error.data);
   switch (error.keyword) {
     case 'enum':
       return unknownWord(name, data, error.params.allowedValues as readonly string[]);
@@ -248,6 +257,8 @@ function patternMistake(name: string, data: string, error: ErrorObject, form: st
   return { check: 'bad-id', message: `"${data}" cannot be an id here; an id has small letters, digits and hyphens, a code may have capitals: write ${form}.` };
 }
 
+const SIDE_WORDS: ReadonlySet<string> = new Set(['each', 'both', 'middle']);
+
 function typeMistake(name: string, error: ErrorObject, spot: Spot, form: string): Mistake {
   const types = [error.params.type].flat() as readonly string[];
   const kind = kindOfNode(spot.node);
@@ -255,13 +266,17 @@ function typeMistake(name: string, error: ErrorObject, spot: Spot, form: string)
     const reading = parseCount(String(error.data));
     if (!reading.ok) {
       const { check, says, write } = reading.misread;
-      return { check, message: `"${name}" ${says}${write === undefined ? '' : `; write "${name}: ${write}"`}.` };
+      return { check, message: `"${name}" ${says}; write ${write === undefined ? form : `"${name}: ${write}"`}.` };
     }
   }
-  if (kind === 'keys' && types.includes('string')) {
+  if (name === 'sides' && kind === 'value' && SIDE_WORDS.has(String(error.data))) {
+    const message = `"sides: ${String(error.data)}" is not said here: the level of the exercise decides that; choose another "level", or write what differs between the sides, such as ${form}.`;
+    return { check: 'sides-not-each', message };
+  }
+  if (kind === 'keys' && types.includes('string') && error.parentSchema?.quantity === undefined) {
     return { check: 'wrong-kind', message: `"${name}" takes words, but a key with a colon stands here; if it is one sentence, put double quotes round it.` };
   }
-  const wanted = types.includes('array') ? 'a list' : types.includes('object') ? 'keys of its own' : 'one value';
-  const found = kind === 'list' ? 'a list' : kind === 'keys' ? 'keys' : `"${String(error.data)}"`;
-  return { check: 'wrong-kind', message: `"${name}" takes ${wanted}, but ${found} stands here; write ${form}.` };
+  const wanted = types.includes('array') ? (types.length > 1 ? 'one value or a list' : 'a list') : types.includes('object') ? 'keys of its own' : 'one value';
+  const found = kind === 'list' ? 'a list stands' : kind === 'keys' ? 'keys stand' : `"${String(error.data)}" stands`;
+  return { check: 'wrong-kind', message: `"${name}" takes ${wanted}, but ${found} here; write ${form}.` };
 }

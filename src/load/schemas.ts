@@ -13,6 +13,7 @@ interface Schema {
   readonly properties?: Readonly<Record<string, Schema>>;
   readonly additionalProperties?: boolean | Schema;
   readonly items?: Schema;
+  readonly description?: string;
 }
 
 const BASE = 'https://carryover.invalid/schemas/';
@@ -62,15 +63,26 @@ function stepInto({ schema, file }: Located, step: string): Located | null {
   return typeof next === 'object' ? { schema: next, file } : null;
 }
 
-/** The schema at a path of keys and list entries; null where none is. */
-function locate(kind: FileKind, path: readonly string[]): Located | null {
+/** The schema at a path of keys and list entries, as it is referred to there; null where none is. */
+function referredTo(kind: FileKind, path: readonly string[]): Located | null {
   const file = `${kind}.schema.json`;
   let at: Located | null = { schema: schemaFile(file), file };
   for (const step of path) {
     at = stepInto(followed(at), step);
     if (!at) return null;
   }
-  return followed(at);
+  return at;
+}
+
+function locate(kind: FileKind, path: readonly string[]): Located | null {
+  const at = referredTo(kind, path);
+  return at && followed(at);
+}
+
+/** What is said of the value at a path: at its key, else of its kind. */
+export function descriptionAt(kind: FileKind, path: readonly string[]): string {
+  const at = referredTo(kind, path);
+  return (at && (at.schema.description ?? followed(at).schema.description)) ?? '';
 }
 
 /** Where the sentences of a kind of file stand. */

@@ -1,10 +1,10 @@
 // One file's text to a tree with places: YAML in its plainest form. Every scalar is its source text,
 // so that nothing is read as another kind of value than was written; what could mean two things is refused.
-import { type Document, isAlias, isCollection, isMap, isPair, isScalar, isSeq, type Node, parseAllDocuments, visit, type YAMLMap } from 'yaml';
+import { type Document, isAlias, isMap, isPair, isScalar, isSeq, type Node, parseAllDocuments, visit, type YAMLMap, type YAMLSeq } from 'yaml';
 import type { CheckName } from '../finding/checks.ts';
 import { type Finding, finding } from '../finding/finding.ts';
 import { type Place, positionOf, type SourceText } from '../finding/place.ts';
-import { proseTraps, quoted } from './prose-traps.ts';
+import { ENTRY, proseTraps, quoted } from './prose-traps.ts';
 import { type FileKind, proseOf } from './schemas.ts';
 import { codeOf, HIDDEN } from './text-file.ts';
 
@@ -22,7 +22,7 @@ export interface YamlFile {
 /** Parses a file. What is found here stands in `findings`; the rest of the file is still read. */
 export function parseYaml(source: SourceText, kind: FileKind): YamlFile {
   const mended = proseTraps(source, proseOf(kind));
-  const findings: Finding[] = [...mended.findings];
+  const findings: Finding[] = mended.findings.filter(({ place }) => !isTabIndented(source.text, place.start));
   const flagged = new Set<unknown>();
   const tell = (check: CheckName, message: string, start: number, end: number) =>
     findings.push(finding({ check, severity: 'error', message, place: { source, start, end } }));
@@ -33,16 +33,25 @@ export function parseYaml(source: SourceText, kind: FileKind): YamlFile {
     return broken();
   }
   const tabs = findTabs(mended.text);
-  for (const { at, isIndent } of tabs) {
-    const what = isIndent ? 'A tab is used to indent; use spaces' : 'A tab stands outside quotes; use spaces';
-    tell('tab-indent', `${what}.`, at, at + 1);
+  const indents = tabs.filter(({ isIndent }) => isIndent);
+  for (const { at } of tabs.filter(({ isIndent }) => !isIndent)) {
+    tell('tab-indent', 'A tab stands outside quotes; put a space in its place.', at, at + 1);
   }
-  if (tabs.length > 0) return broken();
+  const [firstIndent] = indents;
+  if (firstIndent) {
+    const more = indents.length === 1 ? '' : `, and on ${indents.length - 1} more ${indents.length === 2 ? 'line' : 'lines'}`;
+    tell('tab-indent', `A tab is used to indent here${more}; use spaces.`, firstIndent.at, firstIndent.at + 1);
+    return broken();
+  }
 
-  const documents = parseAllDocuments(mended.text, {
-    schema: 'failsafe', prettyErrors: false, logLevel: 'silent', uniqueKeys: true, keepSourceTokens: false,
-  });
-  const [first, second] = documents as Document[];
+  const spaced = mended.text.replaceAll('\t', ' ');
+  const commas = parsed(spaced).flatMap((document) => flowCommas(document, spaced));
+  for (const { start, end } of commas) {
+    const number = spaced.slice(start, end);
+    tell('decimal-comma', `${number} has a comma between digits; write a decimal with a point (${number.replace(',', '.')}), or a list with a space after each comma (${number.replaceAll(',', ', ')}).`, start, end);
+  }
+  const documents = parsed(withoutCommas(spaced, commas));
+  const [first, second] = documents;
   if (!first?.contents) {
     if (findings.length === 0) tell('file-empty', 'This file has nothing in it but comments.', 0, 0);
     return broken();
@@ -55,18 +64,31 @@ export function parseYaml(source: SourceText, kind: FileKind): YamlFile {
   const file: YamlFile = { kind, source, root: first.contents as Node, flagged, findings, isWhole: true };
   const isSound = tellYamlErrors(file, first, tell);
   tellFeatures(file, first, tell);
+  flagCommas(file, first, commas);
+  tellFlow(file, first, tell);
   return isSound ? file : { ...file, isWhole: false };
 }
 
 function findTabs(text: string): readonly { at: number; isIndent: boolean }[] {
   const found: { at: number; isIndent: boolean }[] = [];
-  const outside = text.replace(/"(?:\\.|[^"\\])*"|'(?:''|[^'])*'|#[^\n]*/g, (quote) => quote.replaceAll('\t', ' '));
+  const outside = text.replace(/(?<=^|[\s,[{])(?:"(?:\\.|[^"\\])*"|'(?:''|[^'])*'|#[^\n]*)/g, (quote) => quote.replaceAll('\t', ' '));
   for (const line of outside.matchAll(/^.*$/gm)) {
     const tab = line[0].indexOf('\t');
     if (tab === -1) continue;
-    found.push({ at: line.index + tab, isIndent: /^\s*\t/.test(line[0]) });
+    found.push({ at: line.index + tab, isIndent: /^\s*\t\s*\S/.test(line[0]) });
   }
   return found;
+}
+
+/** Where a tab indents, what belongs to what is unsure; the tab is told of alone. */
+function isTabIndented(text: string, at: number): boolean {
+  return /^ *\t/.test(text.slice(text.lastIndexOf('\n', at - 1) + 1));
+}
+
+function parsed(text: string): readonly Document[] {
+  return parseAllDocuments(text, {
+    schema: 'failsafe', prettyErrors: false, logLevel: 'silent', uniqueKeys: true, keepSourceTokens: false,
+  }) as readonly Document[];
 }
 
 type Tell = (check: CheckName, message: string, start: number, end: number) => void;
@@ -137,7 +159,6 @@ function tellFeatures(file: YamlFile, document: Document, tell: Tell): void {
       }
     },
   });
-  tellFlow(file, document, tell);
 }
 
 function explicitTag(text: string, start: number): { at: number } | null {
@@ -152,28 +173,67 @@ function tellHiddenEscape(value: string, start: number, end: number, tell: Tell)
   }
 }
 
-/** What a comma inside brackets does: splits a sentence, or a number with a decimal comma. */
-function tellFlow(file: YamlFile, document: Document, tell: Tell): void {
-  const { source, flagged } = file;
+interface Span {
+  readonly start: number;
+  readonly end: number;
+}
+
+/** Inside brackets a comma between digits could be a decimal or part two entries; each such number. */
+function flowCommas(document: Document, text: string): readonly Span[] {
+  const found: Span[] = [];
   visit(document, {
-    Collection: (_, node, path) => {
-      if (!node.flow) return;
-      const isInner = path.some((one) => isCollection(one) && one.flow);
+    Collection: (_, node) => {
+      if (!node.flow) return undefined;
       const [start, end] = node.range ?? [0, 0, 0];
-      const commas = isInner ? [] : decimalCommas(source.text, start, end);
-      for (const at of commas) {
-        const number = source.text.slice(at.start, at.end);
-        tell('decimal-comma', `${number} has a comma between digits; write a decimal with a point (${number.replace(',', '.')}), or a list with a space after each comma.`, at.start, at.end);
-      }
-      if (commas.length > 0) flagged.add(node);
-      else if (isMap(node) && !path.some((one) => flagged.has(one))) tellStrayKeys(file, node, tell);
+      const bare = text.slice(start, end).replace(/"(?:\\.|[^"\\])*"|'(?:''|[^'])*'/g, (quote) => ' '.repeat(quote.length));
+      for (const { 0: number, index } of bare.matchAll(/\d+(?:,\d+)+/g)) found.push({ start: start + index, end: start + index + number.length });
+      return visit.SKIP;
+    },
+  });
+  return found;
+}
+
+/** The text with such a number held together, so that what stands around it is still read. */
+function withoutCommas(text: string, commas: readonly Span[]): string {
+  let mended = text;
+  for (const { start, end } of commas) mended = mended.slice(0, start) + mended.slice(start, end).replaceAll(',', '.') + mended.slice(end);
+  return mended;
+}
+
+function flagCommas({ flagged }: YamlFile, document: Document, commas: readonly Span[]): void {
+  visit(document, {
+    Scalar: (_, node) => {
+      const [from, to] = node.range ?? [0, 0, 0];
+      if (commas.some(({ start, end }) => start < to && end > from)) flagged.add(node);
     },
   });
 }
 
-function decimalCommas(text: string, start: number, end: number): { start: number; end: number }[] {
-  const bare = text.slice(start, end).replace(/"(?:\\.|[^"\\])*"|'(?:''|[^'])*'/g, (quote) => ' '.repeat(quote.length));
-  return [...bare.matchAll(/\d+,\d+/g)].map((match) => ({ start: start + match.index, end: start + match.index + match[0].length }));
+/** What a comma inside brackets does to sentences: it splits them. */
+function tellFlow(file: YamlFile, document: Document, tell: Tell): void {
+  const proseAt = proseOf(file.kind);
+  visit(document, {
+    Collection: (_, node, above) => {
+      if (!node.flow || above.some((one) => file.flagged.has(one))) return;
+      if (isMap(node)) tellStrayKeys(file, node, tell);
+      else if (isSeq(node) && proseAt(stepsTo(above)) === 'sentences') tellUnquoted(file, node, tell);
+    },
+  });
+}
+
+/** The keys and list entries that lead to a node. */
+function stepsTo(above: readonly unknown[]): readonly string[] {
+  return above.flatMap((one) => (isSeq(one) ? [ENTRY] : isPair(one) && isScalar(one.key) ? [String(one.key.value)] : []));
+}
+
+function tellUnquoted(file: YamlFile, list: YAMLSeq, tell: Tell): void {
+  const words = list.items.map((one) => (isScalar(one) ? one : null));
+  if (!words.some((one) => one?.type === 'PLAIN')) return;
+  file.flagged.add(list);
+  const [start, end] = list.range ?? [0, 0, 0];
+  const each = words.flatMap((one) => (one ? [quoted(String(one.source ?? one.value))] : []));
+  const rest = each.length === 1 ? '' : ', or round the whole if it is one sentence';
+  tell('text-cut-off', `Inside [ ] every comma ends a sentence, so each needs quotes round it: [${each.join(', ')}]${rest}.`, start, end);
 }
 
 /** Inside { } a key with nothing after it is the rest of the sentence before it. */

@@ -49,6 +49,9 @@ export function parsePainRange(text: string): Reading<Interval> {
 export function parsePercent(text: string, least: number, most: number): Reading<number> {
   const match = /^([^%]*[^%\s])\s*%$/.exec(text);
   if (!match) {
+    const of = /^([\d.]+)\s*%\s*(?:of\s+)?[a-z0-9 ]+$/i.exec(text);
+    if (of) return misread('unit-unknown', `says "${text}", but is a plain percentage`, `${of[1]} %`);
+    if (/^[\d.]+\s*[a-z]+$/i.test(text)) return misread('unit-unknown', `says "${text}", but is a percentage`, '5 %');
     const bare = whyNoNumber(text);
     return bare ?? misread('unit-missing', 'needs a % after the number', `${text} %`);
   }

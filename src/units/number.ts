@@ -111,7 +111,7 @@ export function parseCount(text: string, largest = LARGEST_COUNT): Reading<numbe
   const [low, high] = reading.value;
   return low === high && !/[-–]/.test(text)
     ? read(low)
-    : misread('not-understood', `says ${text}, but takes one number, not a range`, String(high));
+    : misread('not-understood', `says ${text}, but takes one number, not a range`, String(low));
 }
 
 /** A count or a range of counts: `3`, `8-12`. */
@@ -136,7 +136,7 @@ export function parseCounts(text: string, largest = LARGEST_COUNT): Reading<Inte
 }
 
 function withoutUnit(text: string): Reading<never> | undefined {
-  const match = /^([\d–-]+)\s*(?:x|times|reps?|repetitions?|sets?)$/i.exec(text);
+  const match = /^([\d–-]+)\s*[a-z]+$/i.exec(text);
   return match?.[1]
     ? misread('unit-unknown', `says "${text}", but is a bare count, with no unit`, match[1])
     : undefined;

@@ -10,7 +10,7 @@ export function parseWindow(text: string, weeks: number): Reading<WeekRange> {
   if (/^\d+$/.test(text)) {
     const bare = parseCount(text);
     if (!bare.ok) return bare;
-    return misread('weeks-unclear', `says ${text}, which could be "in week ${text}" (write ${text}-${text}) or "for ${text} weeks" (write 1-${text})`, `1-${text}`);
+    return misread('weeks-unclear', `says ${text}, which could be "in week ${text}" (write ${text}-${text}) or "for ${text} weeks" (write 1-${text})`);
   }
   return within(parseCounts(text), text, weeks);
 }
