@@ -143,8 +143,10 @@ function compilePlan(folder: Folder, id: string, file: string, setting: PlanSett
   };
   const plan = readPlan(loaded.file, id, { practice, exercise, exerciseIds: library.ids });
   found.push(...loaded.file.findings);
-  const inExercises = [...used.values()].flatMap((one) => one.findings);
-  const uses = [file, ...[...used.values()].map((one) => one.file)];
+  const files = [...used.values()].map((one) => one.file);
+  const twice = library.duplicates.filter((one) => one.alsoMisleads.some((path) => files.includes(path)));
+  const inExercises = [...twice, ...[...used.values()].flatMap((one) => one.findings)];
+  const uses = [file, ...files];
   if (!plan) return { ...nothing(inExercises), uses };
   const { numbers, findings } = judged(plan, practice, [...found, ...inExercises]);
   return { id, file, plan, numbers, uses, findings: [...found, ...inExercises, ...findings] };

@@ -32,7 +32,9 @@ export function main(args: readonly string[], outside: Outside): number {
     status: 0,
   };
   try {
-    programme(running).parse(args, { from: 'user' });
+    const program = programme(running);
+    if (args.length === 0) program.outputHelp();
+    else program.parse(args, { from: 'user' });
     return running.status;
   } catch (cause) {
     return ended(cause, running);
@@ -68,7 +70,7 @@ function programme(running: Running): Command {
   const { outside } = running;
   const program = new Command('carryover')
     .description('Compiles a practice folder of plain YAML into home exercise sheets.')
-    .helpCommand('help [command]', 'Help for a command')
+    .usage('<command> [options]')
     .addHelpText('after', EXAMPLES)
     .showSuggestionAfterError()
     .exitOverride()
@@ -78,12 +80,15 @@ function programme(running: Running): Command {
       getOutHelpWidth: () => outside.out.columns,
       getErrHelpWidth: () => outside.err.columns,
     });
-  program.action(() => program.outputHelp());
+  withCommonOptions(program);
   startCommands(program, running);
   dayCommands(program, running);
   findCommands(program, running);
+  program.addHelpCommand(new Command('help').argument('[command]').description('Help for a command').helpGroup(LOOK_UP));
   return program;
 }
+
+const LOOK_UP = 'To look things up:';
 
 const EXAMPLES = `
 Examples:
@@ -116,7 +121,7 @@ function dayCommands(program: Command, running: Running): void {
 }
 
 function findCommands(program: Command, running: Running): void {
-  program.commandsGroup('To look things up:');
+  program.commandsGroup(LOOK_UP);
   add(program, running, 'show', 'The numbers of a plan: minutes, sets a side, sets by muscle, week by week')
     .argument('<plan>', 'a plan code or path')
     .addHelpText('after', '\nExamples:\n  carryover show M-0412\n  carryover show M-0412 --format json')
@@ -129,8 +134,7 @@ function findCommands(program: Command, running: Running): void {
 }
 
 function listCommand(program: Command, running: Running): void {
-  const list = program.command('list').description('Find exercises or plans').helpCommand(false);
-  list.action(() => list.help({ error: true }));
+  const list = program.command('list').description('Find exercises or plans').usage('exercises|plans [words...] [options]').helpCommand(false);
   withCommonOptions(list.command('exercises'))
     .description('Find exercises by what they are for, need and ask')
     .argument('[words...]', 'words to look for')
@@ -160,17 +164,18 @@ function withCommonOptions(command: Command): Command {
   return command
     .optionsGroup('Options of all commands:')
     .option('--folder <dir>', 'the practice folder (default: the nearest upwards with a practice.yaml)')
-    .addOption(new Option('--format <kind>', 'how to print').choices(['text', 'json']).default('text'))
+    .addOption(new Option('--format <kind>', 'how to print (default: text)').choices(['text', 'json']))
     .option('--today <date>', 'take this for today, as 2026-10-05')
     .option('--strict', 'let warnings count as errors')
     .option('--quiet', 'show errors only')
-    .addOption(new Option('--color <when>', 'colours').choices(['auto', 'always', 'never']).default('auto'))
+    .addOption(new Option('--color <when>', 'colours (default: auto)').choices(['auto', 'always', 'never']))
     .addOption(new Option('--debug').hideHelp())
     .optionsGroup('Options:');
 }
 
 function run(running: Running, command: Command, work: Run): void {
-  const options = command.opts<CommonOptions>();
+  // An option may stand before the command or after it.
+  const options = command.optsWithGlobals<CommonOptions>();
   running.command = nameOf(command);
   const session = sessionOf(running.outside, options);
   const result = work(session);

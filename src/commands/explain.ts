@@ -1,9 +1,10 @@
 // `carryover explain`: why a check exists, its source, how to settle it.
 import { CHECK_NAMES, CHECKS, isCheckName } from '../finding/checks.ts';
 import { nearest } from '../load/did-you-mean.ts';
+import { prose } from '../render/terminal-text.ts';
 import { type CommandResult, type Session, UsageError } from './session.ts';
 
-export function explain({ paint }: Session, check: string | undefined): CommandResult {
+export function explain({ paint, width }: Session, check: string | undefined): CommandResult {
   const nothing = { status: 0, findings: [], log: '' } as const;
   if (check === undefined) {
     const checks = CHECK_NAMES.map((name) => ({ check: name, severity: CHECKS[name].severity }));
@@ -20,13 +21,12 @@ export function explain({ paint }: Session, check: string | undefined): CommandR
   const out = [
     `${paint.bold(check)}  ${paint[severity](severity)}`,
     '',
-    meaning,
+    prose(meaning, width),
     '',
-    `${paint.bold('To settle it:')} ${remedy}`,
+    prose(`${paint.bold('To settle it:')} ${remedy}`, width),
     ...(severity === 'error' ? [] : ['Or accept it where it stands, with the reason:', `  accept: [{check: ${check}, why: "…"}]`]),
     '',
-    `${paint.bold('Source:')} ${source}`,
-    '',
+    prose(`${paint.bold('Source:')} ${source}`, width),
   ].join('\n');
-  return { ...nothing, data: { check, severity, meaning, source, remedy }, out };
+  return { ...nothing, data: { check, severity, meaning, source, remedy }, out: `${out}\n` };
 }

@@ -72,6 +72,7 @@ export function itemWeeks(
       }
     }
     tellSidesNotEach(resolving, written, growth.state.level, week);
+    tellSetsOverList(resolving, growth);
     const climbed = growth.state.level !== written.level;
     weeks.push({
       written: climbed ? { ...written, overrides: null } : written,
@@ -211,6 +212,14 @@ function tellSidesNotEach(resolving: Resolving, written: Written, level: Level, 
       { message: 'This level is meant.', place: level.place },
     ]);
   }
+}
+
+/** A list has a number for each set, so that a further set would have none. */
+function tellSetsOverList(resolving: Resolving, { climb, state }: Growth): void {
+  const dial = climb.find(({ key }) => key === 'sets');
+  if (!dial || ![...state.doses.values()].some(({ values }) => values.reps?.kind === 'list')) return;
+  const message = '"sets" climbs, but "reps" is a list with a number for each set; write one for all, such as "reps: 8-12", or take the dial out.';
+  tell(resolving, 'dose-sets-and-list', dial.place, message);
 }
 
 function tell(

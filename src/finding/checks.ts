@@ -132,6 +132,9 @@ export type CheckName = keyof typeof CHECKS;
 
 export const CHECK_NAMES = Object.keys(CHECKS) as readonly CheckName[];
 
+/** Those that a practice may settle, turn off or make more of. */
+export const SETTLED_CHECKS: readonly CheckName[] = CHECK_NAMES.filter((name) => CHECKS[name].severity !== 'error');
+
 export function isCheckName(text: string): text is CheckName {
   return Object.hasOwn(CHECKS, text);
 }

@@ -18,14 +18,21 @@ export function nearest(word: string, known: Iterable<string>): string | undefin
   let best: string | undefined;
   let bestDistance = Math.max(1, Math.floor(word.length / 3)) + 1;
   for (const one of words) {
-    const away = distance(lower, one.toLowerCase().replaceAll('_', '-'));
+    const folded = one.toLowerCase().replaceAll('_', '-');
+    // Two letters that changed places are one slip, not two.
+    const away = isSwapped(lower, folded) ? 1 : distance(lower, folded);
     if (away < bestDistance) {
       best = one;
       bestDistance = away;
     }
   }
   if (best !== undefined) return best;
-  return words.find((one) => lower.length >= 3 && (one.startsWith(lower) || lower.startsWith(`${one}-`)));
+  return words.find((one) => lower.length >= 3 && (one.startsWith(lower) || (one.length >= 3 && lower.startsWith(one))));
+}
+
+function isSwapped(a: string, b: string): boolean {
+  const first = [...a].findIndex((letter, i) => letter !== b[i]);
+  return a.length === b.length && first !== -1 && a.slice(0, first) + a[first + 1] + a[first] + a.slice(first + 2) === b;
 }
 
 /** The hint for an unknown word: one that is near, else what there is. */

@@ -43,7 +43,7 @@ export function filesById(folder: Folder, under: string, check: 'duplicate-exerc
       findings.push(
         finding({
           check, severity: 'error', place: fileOnly(path), alsoMisleads: [first],
-          message: `There is another ${what} called "${id}"; give one of the two files another name.`,
+          message: `There is another ${what} called "${id}"${byId.has(id) ? '' : ', for small and capital letters count as the same'}; give one of the two files another name.`,
           related: [{ message: 'The other one.', place: fileOnly(first) }],
         }),
       );

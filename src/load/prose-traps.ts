@@ -3,6 +3,8 @@
 // A trapped sentence is blanked out in place (same length), so that the rest of the file is still read.
 import { type Finding, finding } from '../finding/finding.ts';
 import type { SourceText } from '../finding/place.ts';
+import { quoted } from './quoted-sentence.ts';
+import { BAD_INDENT, type Break } from './yaml-breaks.ts';
 
 /** What belongs at a place of a file: a sentence, a list of sentences, or something else. */
 export type ProseAt = (path: readonly string[]) => 'text' | 'sentences' | null;
@@ -20,6 +22,7 @@ interface Scanning {
   readonly source: SourceText;
   readonly proseAt: ProseAt;
   readonly findings: Finding[];
+  readonly breaks: Break[];
   /** The text to parse: trapped stretches replaced. */
   mended: string;
   readonly open: Owner[];
@@ -35,14 +38,18 @@ interface Scanning {
 export interface MendedText {
   readonly text: string;
   readonly findings: readonly Finding[];
+  /** Lines whose indent or dash leaves it unsure what belongs to what. */
+  readonly breaks: readonly Break[];
 }
 
 const KEY = /^(?:"([^"]*)"|'([^']*)'|([\p{L}\p{N}_][^\s:#"']*))[ \t]*:(?=[ \t]|$)/u;
 
+const LIKE_A_KEY = /^[a-z][a-z_]*:(\s|$)/;
+
 /** Finds the trapped sentences of a file, and the text without them. */
 export function proseTraps(source: SourceText, proseAt: ProseAt): MendedText {
   const scanning: Scanning = {
-    source, proseAt, findings: [], mended: source.text, open: [], blockBelow: null, plainAbove: null, quote: null, flowDepth: 0,
+    source, proseAt, findings: [], breaks: [], mended: source.text, open: [], blockBelow: null, plainAbove: null, quote: null, flowDepth: 0,
   };
   let start = 0;
   for (const line of source.text.split('\n')) {
@@ -50,7 +57,7 @@ export function proseTraps(source: SourceText, proseAt: ProseAt): MendedText {
     start += line.length + 1;
   }
   if (scanning.quote) leaveOpen(scanning, source.text.length);
-  return { text: scanning.mended, findings: scanning.findings };
+  return { text: scanning.mended, findings: scanning.findings, breaks: scanning.breaks };
 }
 
 function scanLine(scanning: Scanning, line: string, start: number): void {
@@ -83,17 +90,22 @@ function runsOn(scanning: Scanning, line: string, start: number, indent: number)
   const isDashless = /^-[^\s-]/.test(rest);
   if (!above || indent < above.column || (indent === above.column && !isDashless)) return false;
   const sentence = scanning.source.text.slice(above.start, above.end);
+  const lineEnd = start + line.trimEnd().length;
+  blank(scanning, start + indent, lineEnd);
+  if (!isDashless && LIKE_A_KEY.test(rest)) {
+    scanning.breaks.push({ start: start + indent, end: lineEnd, message: `${BAD_INDENT} If this goes on with the sentence above, put quotes round the whole.` });
+    return true;
+  }
   const message = isDashless
     ? `This line would become part of the sentence above it; a list entry has a space after its dash: "- ${rest.slice(1)}".`
     : `This line would become part of the sentence above it; put quotes round the whole: ${quoted(`${sentence} ${rest}`)}${above.isEntry ? ', or give it a dash of its own' : ''}.`;
-  tell(scanning, message, start + indent, start + line.trimEnd().length);
-  blank(scanning, start + indent, start + line.length);
+  tell(scanning, message, start + indent, lineEnd);
   return true;
 }
 
 function openAndCheck(scanning: Scanning, line: string, start: number, indent: number): void {
   let column = indent;
-  while (/^-(\s|$)/.test(line.slice(column))) {
+  while (/^-(\s|$)/.test(line.slice(column)) && !(column > indent && scanning.proseAt(pathOf(scanning)) === 'text')) {
     closeTo(scanning, column, true);
     scanning.open.push({ column, step: ENTRY });
     const after = line.slice(column + 1);
@@ -121,13 +133,17 @@ function openAndCheck(scanning: Scanning, line: string, start: number, indent: n
   else checkList(scanning, line, start, valueColumn, opened);
 }
 
-/** The first sentence of a list with no space after its dash; true where it was told of. */
+/** The first entry of a list with no space after its dash; true where it was told of. */
 function tellBareDash(scanning: Scanning, line: string, start: number, column: number): boolean {
   const text = line.slice(column).trimEnd();
   if (!/^-[^\s-]/.test(text)) return false;
   closeTo(scanning, column, true);
-  if (scanning.proseAt(pathOf(scanning)) !== 'sentences') return false;
-  tell(scanning, `A list entry has a space after its dash: "- ${text.slice(1)}".`, start + column, start + column + text.length);
+  const message = `A list entry has a space after its dash: "- ${text.slice(1)}".`;
+  if (scanning.proseAt(pathOf(scanning)) !== 'sentences') {
+    scanning.breaks.push({ start: start + column, end: start + column + text.length, message });
+    return false;
+  }
+  tell(scanning, message, start + column, start + column + text.length);
   standIn(scanning, start + column, text.length);
   scanning.mended = `${scanning.mended.slice(0, start + column)}- ${scanning.mended.slice(start + column + 2)}`;
   return true;
@@ -257,19 +273,6 @@ function trap(scanning: Scanning, value: string, at: number, how: string, isPros
   if (isProse) return standIn(scanning, at, text.length);
   const bare = text.replace(/["']/g, ' ');
   scanning.mended = scanning.mended.slice(0, at) + bare + scanning.mended.slice(at + text.length);
-}
-
-/** A sentence in double quotes as YAML takes it; double quotes inside become single ones. */
-export function quoted(text: string): string {
-  const sentence = withoutOuterQuotes(text).replace(/\s+/g, ' ').trim();
-  return JSON.stringify(sentence.replaceAll('"', "'"));
-}
-
-/** Quotes that were meant to go round the whole: one that never closes, or a pair with more inside ('Don't stop'). */
-function withoutOuterQuotes(text: string): string {
-  if (/^"[^"]*$/.test(text) || /^'[^']*$/.test(text)) return text.slice(1);
-  const isRoundAll = /^'(?:[^']*'\p{L}|[^']*\s').*'$/u.test(text) || /^"(?:[^"]*"\p{L}|[^"]*\s").*"$/u.test(text);
-  return isRoundAll ? text.slice(1, -1) : text;
 }
 
 function tell(scanning: Scanning, message: string, start: number, end: number): void {

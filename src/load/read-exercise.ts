@@ -25,7 +25,7 @@ export function readExercise(file: YamlFile, id: string, setting: ExerciseSettin
   if (!at) return null;
   const written = textUnder(at, 'exercise');
   if (written !== null && written !== id) {
-    tellAt(under(at, 'exercise') ?? at, 'id-differs', `"exercise: ${written}" stands in a file called ${id}.yaml; make the two the same.`);
+    tellAt(under(at, 'exercise') ?? at, 'id-differs', `"exercise: ${written}" stands in a file called ${id}.yaml; write "exercise: ${id}", or give the file the other name.`);
   }
   const shared = readShared(at, setting);
   const exerciseDose = readDose(under(at, 'dose'), setting.practice.bands) ?? null;
@@ -35,8 +35,11 @@ export function readExercise(file: YamlFile, id: string, setting: ExerciseSettin
     const own = readShared(levelAt, setting);
     const levelId = textUnder(levelAt, 'level');
     if (levelId === null) continue;
-    if (levels.some((one) => one.id === levelId)) {
-      tellAt(under(levelAt, 'level') ?? levelAt, 'duplicate-level', `Level "${levelId}" stands twice; give one of them another id.`);
+    const before = levels.find((one) => one.id === levelId);
+    if (before) {
+      tellAt(under(levelAt, 'level') ?? levelAt, 'duplicate-level', `Level "${levelId}" stands twice; give one of them another id.`, {
+        related: [{ message: 'The first one.', place: before.place }],
+      });
       continue;
     }
     const level: Level = {

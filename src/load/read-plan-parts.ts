@@ -1,5 +1,5 @@
 // What the levels of a plan share: windows of weeks, from_week entries, accepts, schedules.
-import { CHECK_NAMES, isCheckName, severityOf } from '../finding/checks.ts';
+import { isCheckName, SETTLED_CHECKS, severityOf } from '../finding/checks.ts';
 import type { Practice } from '../model/practice.ts';
 import type { Accept, Schedule, Window } from '../model/plan.ts';
 import { parseDay, type Weekday, WEEKDAYS } from '../units/day.ts';
@@ -70,7 +70,7 @@ export function readAccepts(at: At<readonly AcceptFile[]> | undefined): readonly
     if (!checkAt) return [];
     const check = textOf(checkAt);
     if (!isCheckName(check)) {
-      tellAt(checkAt, 'unknown-check', `There is no check called "${check}".`, { hints: wordHints(check, CHECK_NAMES) });
+      tellAt(checkAt, 'unknown-check', `There is no check called "${check}".`, { hints: wordHints(check, SETTLED_CHECKS) });
       return [];
     }
     if (severityOf(check) === 'error') {

@@ -8,6 +8,7 @@ import { type Day, parseDay } from '../units/day.ts';
 import type { Interval } from '../units/interval.ts';
 import { parsePercent } from '../units/measure.ts';
 import { parseCount, parseCounts } from '../units/number.ts';
+import { misread, type Reading } from '../units/reading.ts';
 import type { Affected } from '../units/side.ts';
 import { parseWeeks } from '../units/weeks.ts';
 import { type At, entries, hasKey, pairs, pairsUnder, placeOf, quantity, rootOf, startPlace, tellAt, textOf, textsUnder, textUnder, under, wordUnder } from './at.ts';
@@ -31,7 +32,7 @@ export function readPlan(file: YamlFile, id: string, setting: Setting): Plan | n
   const codeAt = under(at, 'plan');
   const code = codeAt && textOf(codeAt);
   if (codeAt && code !== id) {
-    tellAt(codeAt, 'id-differs', `"plan: ${code}" stands in a file called ${id}.yaml; make the two the same.`);
+    tellAt(codeAt, 'id-differs', `"plan: ${code}" stands in a file called ${id}.yaml; write "plan: ${id}", or give the file the other name.`);
   }
   const weeks = quantity(under(at, 'weeks'), (text) => parseCount(text, MOST_WEEKS)) ?? MOST_WEEKS;
   const affected = (wordUnder(at, 'affected') ?? null) as Affected | null;
@@ -59,7 +60,7 @@ export function readPlan(file: YamlFile, id: string, setting: Setting): Plan | n
     pain: under(at, 'pain') ? readPain(under(at, 'pain'), setting.practice.pain) : null,
     stopIfAlso: textsUnder(at, 'stop_if_also'),
     easyWeeks: readEasyWeeks(at, weeks),
-    shortDayMs: quantity(under(under(at, 'short_day'), 'time'), oneLength) ?? null,
+    shortDayMs: quantity(under(under(at, 'short_day'), 'time'), timeAtHand) ?? null,
     betweenItemsMs: gapUnder(at, reading) ?? null,
     oneRepMax: readOneRepMax(under(at, 'one_rep_max'), reading),
     sessions: readSessions(at, reading),
@@ -88,7 +89,7 @@ function readBy(at: At<PlanFile>, { practice }: PlanReading): string | null {
   if (!by) return null;
   const id = textOf(by);
   if (practice.practitioners.has(id)) return id;
-  tellAt(by, 'unknown-practitioner', `"${id}" is not among the "practitioners" of practice.yaml.`, { hints: wordHints(id, practice.practitioners.keys()) });
+  tellAt(by, 'unknown-practitioner', `"${id}" is not among the "practitioners" of practice.yaml; correct it, or add it there.`, { hints: wordHints(id, practice.practitioners.keys()) });
   return null;
 }
 
@@ -105,7 +106,7 @@ function readNextVisit(at: At<PlanFile>, visits: readonly Visit[]): Day | null {
   const next = quantity(nextAt, parseDay) ?? null;
   const last = visits.at(-1)?.date ?? SOME_DAY;
   if (nextAt && next !== null && next <= last) {
-    tellAt(nextAt, 'next-visit-early', `"next_visit" says ${next}, which is not after the last visit of ${last}.`);
+    tellAt(nextAt, 'next-visit-early', `"next_visit" says ${next}, which is not after the last visit of ${last}; correct it, or leave it out.`);
   }
   return next;
 }
@@ -114,11 +115,18 @@ function readLimits(at: At<LimitsFile> | undefined, { practice }: PlanReading): 
   const { vocabulary, bands } = practice;
   const kit = under(at, 'kit');
   return {
-    timeMs: quantity(under(at, 'time'), oneLength) ?? null,
+    timeMs: quantity(under(at, 'time'), timeAtHand) ?? null,
     kit: kit ? (knownWords(kit, 'unknown-kit', new Set([...vocabulary.kit, ...bands])) ?? []) : null,
     positionsToAvoid: knownWords(under(at, 'positions_to_avoid'), 'unknown-position', vocabulary.positions) ?? [],
     concerns: knownWords(under(at, 'concerns'), 'unknown-concern', vocabulary.concerns) ?? [],
   };
+}
+
+/** The time that a person has; where its unit is missing, minutes were meant. */
+function timeAtHand(text: string): Reading<number> {
+  const reading = oneLength(text);
+  if (reading.ok || reading.misread.check !== 'unit-missing') return reading;
+  return misread('unit-missing', reading.misread.says, `${text} min`);
 }
 
 function readEasyWeeks(at: At<PlanFile>, weeks: number): EasyWeeks | null {
@@ -152,7 +160,10 @@ function readOneRepMax(at: At<Record<string, unknown>> | undefined, reading: Pla
 function readClosed(at: At<PlanFile>): Plan['closed'] {
   const closed = under(at, 'closed');
   if (!closed) return null;
-  return { date: quantity(under(closed, 'date'), parseDay) ?? SOME_DAY, why: textUnder(closed, 'why') ?? '' };
+  const date = quantity(under(closed, 'date'), parseDay);
+  const why = textUnder(closed, 'why');
+  // A plan is not passed over for a mistake in the very words that close it.
+  return date === undefined || why === null ? null : { date, why };
 }
 
 function gapUnder(

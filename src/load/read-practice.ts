@@ -1,5 +1,5 @@
 // practice.yaml and people.yaml to records.
-import { CHECK_NAMES, type CheckName, isCheckName, type Severity, severityOf } from '../finding/checks.ts';
+import { type CheckName, isCheckName, SETTLED_CHECKS, type Severity, severityOf } from '../finding/checks.ts';
 import { startOf } from '../finding/place.ts';
 import type { CheckSetting, Concern, PainRanges, Person, Practice, SettlesBy, Timing, Vocabulary, VocabularyKind } from '../model/practice.ts';
 import { CONCERNS, DEMANDS, KIT, MUSCLES, POSITIONS } from '../model/vocabulary.ts';
@@ -143,7 +143,7 @@ function readCheckSettings(at: At<unknown> | undefined): ReadonlyMap<CheckName, 
   for (const one of at ? pairs(at) : []) {
     const place = one.keyPlace ?? placeOf(one);
     if (!isCheckName(one.key)) {
-      tellAt(one, 'unknown-check', `There is no check called "${one.key}".`, { place, hints: wordHints(one.key, CHECK_NAMES) });
+      tellAt(one, 'unknown-check', `There is no check called "${one.key}".`, { place, hints: wordHints(one.key, SETTLED_CHECKS) });
       continue;
     }
     if (isGroup(one)) {

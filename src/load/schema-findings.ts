@@ -9,6 +9,7 @@ import { descriptionAt, keysAt, validatorOf } from './schemas.ts';
 import { parseCount } from '../units/number.ts';
 import { kindOfNode, type YamlFile } from './yaml-file.ts';
 import { ENTRY } from './prose-traps.ts';
+import { quoted } from './quoted-sentence.ts';
 
 /** The plain value of a tree: source texts, but canonical whole numbers, true, false and nothing. */
 export function plainValue(node: unknown, flagged: ReadonlySet<unknown>): unknown {
@@ -132,8 +133,9 @@ function exampleAt(file: YamlFile, path: readonly string[]): string | undefined 
 
 const STOP_RULES: ReadonlySet<string> = new Set(['stop_if', 'emergency_if']);
 
-function writeForm(key: string, example: string | undefined): string {
+function writeForm(key: string, example: string | undefined, isEntry = false): string {
   if (example === undefined) return `"${key}: …"`;
+  if (isEntry && example.startsWith('- ')) return `"${example}"`;
   return example.startsWith('- ') ? `"${key}:" and under it "${example}"` : `"${key}: ${example}"`;
 }
 
@@ -172,7 +174,8 @@ function tellSchedule(file: YamlFile, spot: Spot, error: ErrorObject, unknown: r
   const second = pairs[1];
   if (second && isScalar(second.key)) {
     const names = pairs.map((one) => `"${keyText(one.key as { value: unknown })}"`).join(' and ');
-    tell(file, 'schedule-unclear', `${names} both say on which days; keep one of them.`, rangeOf(second.key, null));
+    const both = pairs.length > 2 ? 'all' : 'both';
+    tell(file, 'schedule-unclear', `${names} ${both} say on which days; keep one of them.`, rangeOf(second.key, null));
   } else if (pairs.length === 0) {
     const start = rangeOf(spot.node, spot.key)[0];
     tell(file, 'schedule-unclear', 'This session does not say on which days; write "days: [mon, wed, fri]", "days_a_week: 3", "every: 2 days" or "as_needed: true".', [start, start]);
@@ -183,11 +186,11 @@ function tellValue(file: YamlFile, spot: Spot, name: string, error: ErrorObject)
   if (file.flagged.has(spot.node)) return;
   file.flagged.add(spot.node);
   const range = rangeOf(spot.node, spot.key);
-  const form = writeForm(name, exampleAt(file, spot.path));
+  const isEntry = spot.path.at(-1) === ENTRY;
+  const form = writeForm(name, exampleAt(file, spot.path), isEntry);
   if (error.data === null || (error.keyword === 'minLength' && error.data === '')) {
     const check = STOP_RULES.has(name) ? 'stop-rule-missing' : 'empty-value';
     const at = spot.key?.range ? ([spot.key.range[0], spot.key.range[1]] as const) : range;
-    const isEntry = spot.path.at(-1) === ENTRY;
     return tell(file, check, isEntry ? `An entry of "${name}" is empty; fill it or delete its dash.` : `"${name}" has nothing after it; write ${form}, or delete it.`, isEntry ? range : at);
   }
   if (error.keyword === 'minItems' || error.keyword === 'minProperties') {
@@ -196,7 +199,7 @@ function tellValue(file: YamlFile, spot: Spot, name: string, error: ErrorObject)
     const check = STOP_RULES.has(name) ? 'stop-rule-missing' : 'empty-value';
     return tell(file, check, `"${name}" is empty; write ${form}.`, range);
   }
-  const { check, message, hints } = valueMistake(name, error, spot, form);
+  const { check, message, hints } = valueMistake(name, error, spot, form, file.source.text.slice(...range));
   tell(file, check, message, range, hints);
 }
 
@@ -206,7 +209,7 @@ interface Mistake {
   readonly hints?: readonly string[];
 }
 
-function valueMistake(name: string, error: ErrorObject, spot: Spot, form: string): Mistake {
+function valueMistake(name: string, error: ErrorObject, spot: Spot, form: string, written: string): Mistake {
   const data = typeof error.data === 'object' ? '' : String(error.data);
   switch (error.keyword) {
     case 'enum':
@@ -222,11 +225,11 @@ function valueMistake(name: string, error: ErrorObject, spot: Spot, form: string
       return { check: 'out-of-range', message: `"${name}" says ${data}, but is ${limits}.` };
     }
     case 'uniqueItems':
-      return { check: 'duplicate-key', message: `"${name}" has the same entry twice; delete one.` };
+      return { check: 'duplicate-key', message: `"${name}" has "${(error.data as readonly unknown[])[Number(error.params.i)]}" twice; delete one.` };
     case 'maxProperties':
       return { check: 'dial-unclear', message: 'Each step of a climb is one dial under a dash of its own; write "- reps: {by: 2, to: 14}".' };
     case 'type':
-      return typeMistake(name, error, spot, form);
+      return typeMistake(name, error, spot, form, written);
     default:
       return { check: 'wrong-kind', message: `"${name}" is not written in a form that is read here; write ${form}.` };
   }
@@ -245,10 +248,15 @@ function patternMistake(name: string, data: string, error: ErrorObject, form: st
   const schema = error.parentSchema as { items?: { enum?: readonly string[] }; pattern: string };
   const words = /^\^\(([a-z|-]+)\)\$$/.exec(schema.pattern)?.[1]?.split('|');
   if (schema.items?.enum) {
+    const { enum: known } = schema.items;
+    const listed = data.split(/[\s,]+/);
+    if (listed.every((one) => known.includes(one))) {
+      return { check: 'wrong-kind', message: `"${name}" takes a list here; write "${name}: [${listed.join(', ')}]".` };
+    }
     const single = words ?? (schema.pattern === '^daily$' ? ['daily'] : []);
     return single.length > 1
       ? unknownWord(name, data, single)
-      : { ...unknownWord(name, data, [...single, ...schema.items.enum]), message: `"${name}" says "${data}"; write "daily" or a list such as [mon, wed, fri].` };
+      : { ...unknownWord(name, data, [...single, ...known]), message: `"${name}" says "${data}"; write "daily" or a list such as [mon, wed, fri].` };
   }
   if (words) return unknownWord(name, data, words);
   if (name === 'picture') {
@@ -259,7 +267,13 @@ function patternMistake(name: string, data: string, error: ErrorObject, form: st
 
 const SIDE_WORDS: ReadonlySet<string> = new Set(['each', 'both', 'middle']);
 
-function typeMistake(name: string, error: ErrorObject, spot: Spot, form: string): Mistake {
+/** Keys that were meant as one sentence, in quotes; nothing where they go over lines. */
+function asSentence(written: string): string {
+  const text = written.trim().replace(/^\{(.*)\}$/, '$1');
+  return text.includes('\n') ? '' : `: ${quoted(text)}`;
+}
+
+function typeMistake(name: string, error: ErrorObject, spot: Spot, form: string, written: string): Mistake {
   const types = [error.params.type].flat() as readonly string[];
   const kind = kindOfNode(spot.node);
   if (kind === 'value' && types.includes('integer')) {
@@ -274,9 +288,10 @@ function typeMistake(name: string, error: ErrorObject, spot: Spot, form: string)
     return { check: 'sides-not-each', message };
   }
   if (kind === 'keys' && types.includes('string') && error.parentSchema?.quantity === undefined) {
-    return { check: 'wrong-kind', message: `"${name}" takes words, but a key with a colon stands here; if it is one sentence, put double quotes round it.` };
+    return { check: 'wrong-kind', message: `"${name}" takes words, but a key with a colon stands here; if it is one sentence, put quotes round it${asSentence(written)}.` };
   }
   const wanted = types.includes('array') ? (types.length > 1 ? 'one value or a list' : 'a list') : types.includes('object') ? 'keys of its own' : 'one value';
   const found = kind === 'list' ? 'a list stands' : kind === 'keys' ? 'keys stand' : `"${String(error.data)}" stands`;
-  return { check: 'wrong-kind', message: `"${name}" takes ${wanted}, but ${found} here; write ${form}.` };
+  const subject = spot.path.at(-1) === ENTRY ? `An entry of "${name}"` : `"${name}"`;
+  return { check: 'wrong-kind', message: `${subject} takes ${wanted}, but ${found} here; write ${form}.` };
 }

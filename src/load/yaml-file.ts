@@ -3,10 +3,12 @@
 import { type Document, isAlias, isMap, isPair, isScalar, isSeq, type Node, parseAllDocuments, visit, type YAMLMap, type YAMLSeq } from 'yaml';
 import type { CheckName } from '../finding/checks.ts';
 import { type Finding, finding } from '../finding/finding.ts';
-import { type Place, positionOf, type SourceText } from '../finding/place.ts';
-import { ENTRY, proseTraps, quoted } from './prose-traps.ts';
+import { positionOf, type SourceText } from '../finding/place.ts';
+import { ENTRY, proseTraps } from './prose-traps.ts';
+import { quoted } from './quoted-sentence.ts';
 import { type FileKind, proseOf } from './schemas.ts';
 import { codeOf, HIDDEN } from './text-file.ts';
+import { type Break, firstBreak } from './yaml-breaks.ts';
 
 /** A parsed file; `flagged` are nodes that a finding was already made for, and that are not read. */
 export interface YamlFile {
@@ -32,7 +34,7 @@ export function parseYaml(source: SourceText, kind: FileKind): YamlFile {
     tell('yaml-feature', 'A line that begins with % is a directive, which is not used here; delete it.', 0, 1);
     return broken();
   }
-  const tabs = findTabs(mended.text);
+  const tabs = findTabs(mended.text, source.text);
   const indents = tabs.filter(({ isIndent }) => isIndent);
   for (const { at } of tabs.filter(({ isIndent }) => !isIndent)) {
     tell('tab-indent', 'A tab stands outside quotes; put a space in its place.', at, at + 1);
@@ -46,10 +48,7 @@ export function parseYaml(source: SourceText, kind: FileKind): YamlFile {
 
   const spaced = mended.text.replaceAll('\t', ' ');
   const commas = parsed(spaced).flatMap((document) => flowCommas(document, spaced));
-  for (const { start, end } of commas) {
-    const number = spaced.slice(start, end);
-    tell('decimal-comma', `${number} has a comma between digits; write a decimal with a point (${number.replace(',', '.')}), or a list with a space after each comma (${number.replaceAll(',', ', ')}).`, start, end);
-  }
+  for (const { start, end, isEntry } of commas) tell('decimal-comma', commaSentence(spaced.slice(start, end), isEntry), start, end);
   const documents = parsed(withoutCommas(spaced, commas));
   const [first, second] = documents;
   if (!first?.contents) {
@@ -62,20 +61,21 @@ export function parseYaml(source: SourceText, kind: FileKind): YamlFile {
     return broken();
   }
   const file: YamlFile = { kind, source, root: first.contents as Node, flagged, findings, isWhole: true };
-  const isSound = tellYamlErrors(file, first, tell);
+  const isWhole = isSound(file, [...mended.breaks, firstBreak(first, spaced)], tell);
+  tellDuplicates(file, first, tell);
   tellFeatures(file, first, tell);
   flagCommas(file, first, commas);
   tellFlow(file, first, tell);
-  return isSound ? file : { ...file, isWhole: false };
+  return { ...file, isWhole };
 }
 
-function findTabs(text: string): readonly { at: number; isIndent: boolean }[] {
+function findTabs(text: string, written: string): readonly { at: number; isIndent: boolean }[] {
   const found: { at: number; isIndent: boolean }[] = [];
   const outside = text.replace(/(?<=^|[\s,[{])(?:"(?:\\.|[^"\\])*"|'(?:''|[^'])*'|#[^\n]*)/g, (quote) => quote.replaceAll('\t', ' '));
   for (const line of outside.matchAll(/^.*$/gm)) {
     const tab = line[0].indexOf('\t');
     if (tab === -1) continue;
-    found.push({ at: line.index + tab, isIndent: /^\s*\t\s*\S/.test(line[0]) });
+    found.push({ at: line.index + tab, isIndent: /^[ \t]*\t[ \t]*\S/.test(written.slice(line.index, line.index + line[0].length)) && line[0].slice(0, tab).trim() === '' });
   }
   return found;
 }
@@ -93,31 +93,21 @@ function parsed(text: string): readonly Document[] {
 
 type Tell = (check: CheckName, message: string, start: number, end: number) => void;
 
-const PLAIN_REASONS: Readonly<Record<string, string>> = {
-  BAD_INDENT: 'The indent of this line does not fit the lines around it.',
-  BLOCK_AS_IMPLICIT_KEY: 'This line has two colons; put quotes round what follows the first.',
-  BLOCK_IN_FLOW: 'A bracket that was opened before this line was not closed.',
-  MISSING_CHAR: 'Something is missing here: a colon after a key, or a closing quote or bracket.',
-  UNEXPECTED_TOKEN: 'This does not fit here; look for a missing colon, comma, quote or bracket.',
-  MULTILINE_IMPLICIT_KEY: 'A colon is missing here, or quotes round the text.',
-  BAD_SCALAR_START: 'Text that begins with this sign needs quotes round it.',
-  KEY_OVER_1024_CHARS: 'A key is far too long; look for a missing quote.',
-};
-
-/** Whether the tree can be trusted; only the first break is told, since the rest follows from it. */
-function tellYamlErrors(file: YamlFile, document: Document, tell: Tell): boolean {
-  const breaks = document.errors.filter(({ code }) => code !== 'DUPLICATE_KEY' && code !== 'BAD_ALIAS' && code !== 'TAG_RESOLVE_FAILED');
+function tellDuplicates({ source }: YamlFile, document: Document, tell: Tell): void {
   for (const { code, pos } of document.errors) {
     if (code !== 'DUPLICATE_KEY') continue;
-    const name = /^"?([^\s:"]+)/.exec(file.source.text.slice(pos[0]))?.[1] ?? 'this key';
+    const name = /^"?([^\s:"]+)/.exec(source.text.slice(pos[0]))?.[1] ?? 'this key';
     tell('duplicate-key', `"${name}" stands twice here; keep one.`, pos[0], pos[0] + name.length);
   }
-  const first = breaks[0];
+}
+
+/** Whether the tree can be trusted: nothing in it, or in the lines before it was parsed, could not be taken apart. */
+function isSound({ findings, source }: YamlFile, breaks: readonly (Break | null)[], tell: Tell): boolean {
+  const [first] = breaks.filter((one) => one !== null).sort((a, b) => a.start - b.start);
   if (!first) return true;
-  const trapLines = new Set(file.findings.filter(({ check }) => check === 'text-cut-off').map(({ place }) => positionOf(place).line));
-  const place: Place = { source: file.source, start: first.pos[0], end: first.pos[1] };
-  if (trapLines.has(positionOf(place).line)) return false;
-  tell('yaml-broken', PLAIN_REASONS[first.code] ?? 'This line cannot be taken apart into keys and values.', first.pos[0], first.pos[1]);
+  const lineOf = (start: number) => positionOf({ source, start, end: start }).line;
+  const isTold = findings.some(({ check, place }) => check === 'text-cut-off' && lineOf(place.start) === lineOf(first.start));
+  if (!isTold) tell('yaml-broken', first.message, first.start, first.end);
   return false;
 }
 
@@ -138,8 +128,8 @@ function tellFeatures(file: YamlFile, document: Document, tell: Tell): void {
         tell('yaml-feature', `"&${anchor}" names this place for use elsewhere, which is not done here; delete it.`, at, at + anchor.length + 1);
       }
       if (node.tag && !/^tag:yaml\.org,2002:(str|seq|map)$/.test(node.tag)) {
-        const at = text.lastIndexOf('!', start);
-        tell('yaml-feature', `A tag that begins with ! is not used here; delete it, or put quotes round it if it is text.`, Math.max(at, 0), start);
+        const at = explicitTag(text, start)?.at ?? start;
+        tell('yaml-feature', `A tag that begins with ! is not used here; delete it, or put quotes round it if it is text.`, at, start);
         flagged.add(node);
       } else if (explicitTag(text, start)) {
         tell('yaml-feature', 'A tag that begins with ! is not used here; delete it.', explicitTag(text, start)?.at ?? start, start);
@@ -173,20 +163,31 @@ function tellHiddenEscape(value: string, start: number, end: number, tell: Tell)
   }
 }
 
-interface Span {
+interface Comma {
   readonly start: number;
   readonly end: number;
+  /** Whether it stands straight inside [ ], where a list could be meant. */
+  readonly isEntry: boolean;
+}
+
+function commaSentence(number: string, isEntry: boolean): string {
+  const decimal = /^\d+,\d+$/.test(number) ? [`a decimal with a point (${number.replace(',', '.')})`] : [];
+  const list = isEntry || decimal.length === 0 ? [`a list with a space after each comma (${number.replaceAll(',', ', ')})`] : [];
+  return `${number} has a comma between digits; write ${[...decimal, ...list].join(', or ')}.`;
 }
 
 /** Inside brackets a comma between digits could be a decimal or part two entries; each such number. */
-function flowCommas(document: Document, text: string): readonly Span[] {
-  const found: Span[] = [];
+function flowCommas(document: Document, text: string): readonly Comma[] {
+  const found: Comma[] = [];
   visit(document, {
     Collection: (_, node) => {
       if (!node.flow) return undefined;
       const [start, end] = node.range ?? [0, 0, 0];
       const bare = text.slice(start, end).replace(/"(?:\\.|[^"\\])*"|'(?:''|[^'])*'/g, (quote) => ' '.repeat(quote.length));
-      for (const { 0: number, index } of bare.matchAll(/\d+(?:,\d+)+/g)) found.push({ start: start + index, end: start + index + number.length });
+      for (const { 0: number, index } of bare.matchAll(/\d+(?:,\d+)+/g)) {
+        const isEntry = /\[[^[\]{}]*$/.test(bare.slice(0, index));
+        found.push({ start: start + index, end: start + index + number.length, isEntry });
+      }
       return visit.SKIP;
     },
   });
@@ -194,13 +195,13 @@ function flowCommas(document: Document, text: string): readonly Span[] {
 }
 
 /** The text with such a number held together, so that what stands around it is still read. */
-function withoutCommas(text: string, commas: readonly Span[]): string {
+function withoutCommas(text: string, commas: readonly Comma[]): string {
   let mended = text;
   for (const { start, end } of commas) mended = mended.slice(0, start) + mended.slice(start, end).replaceAll(',', '.') + mended.slice(end);
   return mended;
 }
 
-function flagCommas({ flagged }: YamlFile, document: Document, commas: readonly Span[]): void {
+function flagCommas({ flagged }: YamlFile, document: Document, commas: readonly Comma[]): void {
   visit(document, {
     Scalar: (_, node) => {
       const [from, to] = node.range ?? [0, 0, 0];
@@ -244,11 +245,13 @@ function tellStrayKeys(file: YamlFile, map: YAMLMap, tell: Tell): void {
     const rest = String(pair.key.source ?? pair.key.value);
     const before = map.items[i - 1];
     file.flagged.add(pair.key);
-    if (before && isScalar(before.key) && isScalar(before.value)) {
+    if (!/^[\w-]+:\S/.test(rest) && before && isScalar(before.key) && isScalar(before.value)) {
       const from = before.value.range?.[0] ?? start;
       const whole = file.source.text.slice(from, end).replace(/\s+/g, ' ');
       file.flagged.add(before.value);
       tell('text-cut-off', `Inside { } a comma ends a value, so "${rest}" was split off; put quotes round the whole: "${String(before.key.value)}: ${quoted(whole).slice(1, -1)}" becomes ${String(before.key.value)}: ${quoted(whole)}.`, start, end);
+    } else if (/^[\w-]+:\S/.test(rest)) {
+      tell('yaml-broken', `A key has a space after its colon: "${rest.replace(':', ': ')}".`, start, end);
     } else {
       tell('text-cut-off', `Inside { } "${rest}" has nothing after it; write "${rest}: …", or put quotes round the sentence that it belongs to.`, start, end);
     }

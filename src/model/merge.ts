@@ -11,6 +11,8 @@ export interface MergeProblem {
   readonly key: DoseKey;
   /** For a list: how many sets it has. */
   readonly listLength: number | null;
+  /** How many the layer says instead. */
+  readonly sets: number | null;
 }
 
 /** Whether a layer asks for something that the dose beneath makes unclear; null where it is fine. */
@@ -19,13 +21,13 @@ export function mergeProblem(beneath: Dose, layer: DoseLayer, isSide: boolean): 
   const says = layer.values;
   const changesShape = says.time || says.hold || says.move || says.tempo;
   if (says.reps && values.time && !values.reps && !changesShape) {
-    return { check: 'dose-reps-over-time', key: 'reps', listLength: null };
+    return { check: 'dose-reps-over-time', key: 'reps', listLength: null, sets: null };
   }
   const listStays = values.reps?.kind === 'list' && !says.reps && !dropsReps(values, says);
   if (says.sets && listStays && values.reps?.kind === 'list') {
     const listLength = values.reps.counts.length;
     if (isSide || !isSame(says.sets, exactly(listLength))) {
-      return { check: 'dose-sets-and-list', key: 'sets', listLength };
+      return { check: 'dose-sets-and-list', key: 'sets', listLength, sets: says.sets[1] };
     }
   }
   return null;
@@ -36,7 +38,7 @@ export function mergeProblemSentence(problem: MergeProblem): string {
   if (problem.check === 'dose-reps-over-time') {
     return '"reps" is put over a dose that is timed, which would ask for that many whole bouts; give "time", "hold", "move" or "tempo" beside it.';
   }
-  const example = [12, 10, 8, 8, 6, 6].slice(0, problem.listLength ?? 3).join(', ');
+  const example = [12, 10, 8, 8, 6, 6].slice(0, problem.sets ?? 3).join(', ');
   return `"sets" is put over a list of ${problem.listLength} sets; write the list anew, such as "reps: [${example}]".`;
 }
 

@@ -32,6 +32,8 @@ function lastOfMonth(year: number, month: number): number | undefined {
 }
 
 function dateMeant(text: string): string {
+  const dotted = /^(\d{1,2})\.\s?(\d{1,2})\.\s?(\d{4})$/.exec(text);
+  if (dotted) return `${dotted[3]}-${dotted[2]?.padStart(2, '0')}-${dotted[1]?.padStart(2, '0')}`;
   const loose = /^(\d{4})[-/.](\d{1,2})[-/.](\d{1,2})$/.exec(text);
   if (!loose) return '2026-10-05';
   return `${loose[1]}-${loose[2]?.padStart(2, '0')}-${loose[3]?.padStart(2, '0')}`;

@@ -94,7 +94,7 @@ export function parseEvery(text: string): Reading<number> {
   const reading = parseCounts(match[1] as string, 60);
   if (!reading.ok) {
     const { check, says, write } = reading.misread;
-    return misread(check, says, write === undefined ? undefined : `${write} days`);
+    return misread(check, says, write === undefined ? undefined : `${write} ${write === '1' ? 'day' : 'days'}`);
   }
   return reading.value[0] === reading.value[1]
     ? read(reading.value[0])

@@ -135,7 +135,13 @@ export function parseCounts(text: string, largest = LARGEST_COUNT): Reading<Inte
   return read([low / THOUSANDTHS, high / THOUSANDTHS]);
 }
 
+const NUMBER_WORDS = ['', 'one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine', 'ten', 'eleven', 'twelve'];
+const OFTEN = ['', 'once', 'twice'];
+
+/** What a count written with a unit, or in words, should be. */
 function withoutUnit(text: string): Reading<never> | undefined {
+  const inWords = Math.max(NUMBER_WORDS.indexOf(text.toLowerCase()), OFTEN.indexOf(text.toLowerCase()));
+  if (inWords > 0) return misread('not-understood', `says "${text}", but is written in digits`, String(inWords));
   const match = /^([\d–-]+)\s*[a-z]+$/i.exec(text);
   return match?.[1]
     ? misread('unit-unknown', `says "${text}", but is a bare count, with no unit`, match[1])

@@ -1,0 +1,92 @@
+// Where a text can no longer be taken apart into keys and values, in a practitioner's words. The parser
+// notices a bracket or quote that was left open only lines later; here the place is where it opens.
+// Only the first break is told, since the rest follows from it.
+import { type Document, isCollection, visit } from 'yaml';
+import { quoted } from './quoted-sentence.ts';
+
+export interface Break {
+  readonly start: number;
+  readonly end: number;
+  readonly message: string;
+}
+
+/** An indent that fits neither the lines above nor those below. */
+export const BAD_INDENT = 'The indent of this line does not fit the lines around it; keys of one group begin below each other.';
+
+const OTHER_REASONS: Readonly<Record<string, string>> = {
+  BAD_INDENT,
+  BLOCK_AS_IMPLICIT_KEY: 'This line has two colons; put quotes round what follows the first.',
+  BLOCK_IN_FLOW: 'Between brackets a comma is missing here, or quotes round the text.',
+  MISSING_CHAR: 'Something is missing here: a colon after a key, or a closing quote or bracket.',
+  UNEXPECTED_TOKEN: 'This does not fit here; look for a missing colon, comma, quote or bracket.',
+  MULTILINE_IMPLICIT_KEY: 'A colon is missing here, or quotes round the text.',
+  BAD_SCALAR_START: 'Text that begins with this sign needs quotes round it.',
+  KEY_OVER_1024_CHARS: 'A key is far too long; look for a missing quote.',
+};
+
+const NO_BREAK: ReadonlySet<string> = new Set(['DUPLICATE_KEY', 'BAD_ALIAS', 'TAG_RESOLVE_FAILED']);
+
+/** The first break of a text; null where the tree can be trusted. */
+export function firstBreak(document: Document, text: string): Break | null {
+  const first = document.errors.find(({ code }) => !NO_BREAK.has(code));
+  if (!first) return null;
+  const [start, end] = first.pos;
+  return openQuote(document, text, start) ?? openBracket(document, text, start) ?? onLine(text, first.code, start, end);
+}
+
+/** A quote that closes only where another sentence opens one, or never: it has swallowed a line with a key or a dash. */
+function openQuote(document: Document, text: string, at: number): Break | null {
+  let found: Break | null = null;
+  visit(document, {
+    Scalar: (_, { type, range }) => {
+      if ((type !== 'QUOTE_DOUBLE' && type !== 'QUOTE_SINGLE') || !range || range[0] >= at) return;
+      const source = text.slice(range[0], range[1]);
+      const line = source.split('\n', 1)[0] as string;
+      const isOpen = source.length === 1 || source.at(-1) !== source[0];
+      if (!isOpen && !/\n\s*(- |[\w-]+:\s)/.test(source)) return;
+      const sentence = line.replace(/[\]}]+\s*$/, '');
+      const message = `A quote opens here and is not closed; put quotes round the whole: ${quoted(sentence)}.`;
+      found ??= { start: range[0], end: range[0] + line.length, message };
+    },
+  });
+  return found;
+}
+
+/** The innermost bracket that is open where the parser gave up. */
+function openBracket(document: Document, text: string, at: number): Break | null {
+  let found: Break | null = null;
+  visit(document, {
+    Node: (_, node) => {
+      if (!isCollection(node) || !node.flow || !node.range || node.range[0] >= at) return;
+      const [start, end] = node.range;
+      const closing = text[start] === '[' ? ']' : '}';
+      if (text[end - 1] === closing && end - 1 > start) return;
+      found = { start, end: start + 1, message: `The bracket ${text[start]} that opens here is not closed; its ${closing} is missing.` };
+    },
+  });
+  return found;
+}
+
+function onLine(text: string, code: string, start: number, end: number): Break {
+  const lineStart = text.lastIndexOf('\n', start - 1) + 1;
+  const line = lineAt(text, lineStart);
+  const from = Math.max(start, lineStart + line.length - line.trimStart().length);
+  const here = { start: from, end: Math.max(from + 1, Math.min(end, lineStart + line.trimEnd().length)) };
+  if (/[\]}]/.test(text[start] ?? '')) return { ...here, message: `A bracket ${text[start]} closes here that was not opened; delete it, or open it where it belongs.` };
+  const squeezed = /^\s*(?:- +)?([\w-]+):(?=[^\s:])(.*)$/.exec(line);
+  if (code === 'MULTILINE_IMPLICIT_KEY' && squeezed) return { ...here, message: `A key has a space after its colon: "${squeezed[1]}: ${squeezed[2]}".` };
+  const isIndent = code === 'MISSING_CHAR' && line.trim() !== '';
+  if (code === 'BLOCK_AS_IMPLICIT_KEY' && !/:\s.*:(\s|$)/.test(line)) return nextLine(text, lineStart + line.length + 1);
+  return { ...here, message: isIndent ? BAD_INDENT : (OTHER_REASONS[code] ?? 'This line cannot be taken apart into keys and values.') };
+}
+
+/** A line that stands deeper than the value above it lets. */
+function nextLine(text: string, from: number): Break {
+  const start = from + (/^\s*/.exec(text.slice(from))?.[0].length ?? 0);
+  return { start, end: start + lineAt(text, start).trimEnd().length, message: BAD_INDENT };
+}
+
+function lineAt(text: string, start: number): string {
+  const end = text.indexOf('\n', start);
+  return text.slice(start, end === -1 ? undefined : end);
+}

@@ -1,0 +1,58 @@
+// The handouts of both example folders, built in a place of their own; on either paper.
+import { cpSync, mkdtempSync, readdirSync, readFileSync, realpathSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { pathToFileURL } from 'node:url';
+import { runIn } from '../support/cases.ts';
+
+export type Paper = 'a4' | 'letter';
+
+export interface BuiltPage {
+  /** "saltmarsh M-0412.clinic.html, letter". */
+  readonly name: string;
+  readonly kind: 'sheet' | 'clinic copy' | 'index';
+  readonly paper: Paper;
+  readonly url: string;
+  readonly html: string;
+}
+
+const EXAMPLES = join(import.meta.dirname, '..', '..', 'examples');
+
+/** Builds every example on these papers; `remove` takes it all away again. */
+export function builtExamples(papers: readonly Paper[]): {
+  readonly pages: readonly BuiltPage[];
+  readonly remove: () => void;
+} {
+  const root = realpathSync(mkdtempSync(join(tmpdir(), 'carryover-pages-')));
+  const pages = papers.flatMap((paper) =>
+    readdirSync(EXAMPLES).flatMap((example) => builtPages(root, example, paper)),
+  );
+  return { pages, remove: () => rmSync(root, { recursive: true, force: true }) };
+}
+
+function builtPages(root: string, example: string, paper: Paper): BuiltPage[] {
+  const folder = join(root, `${example}-${paper}`);
+  cpSync(join(EXAMPLES, example), folder, { recursive: true });
+  const settings = join(folder, 'practice.yaml');
+  const text = readFileSync(settings, 'utf8').replace(/^paper: \w+/m, `paper: ${paper}`);
+  if (!text.includes(`\npaper: ${paper}`)) throw new Error(`${example} does not set its paper`);
+  writeFileSync(settings, text);
+  const { status, out, err } = runIn(folder, ['build']);
+  if (status !== 0) throw new Error(`${example} does not build:\n${out}${err}`);
+  const names = readdirSync(join(folder, 'handouts')).filter((name) => name.endsWith('.html'));
+  return names.map((name) => {
+    const path = join(folder, 'handouts', name);
+    return {
+      name: `${example} ${name}, ${paper}`,
+      kind: kindOf(name),
+      paper,
+      url: pathToFileURL(path).href,
+      html: readFileSync(path, 'utf8'),
+    };
+  });
+}
+
+function kindOf(name: string): BuiltPage['kind'] {
+  if (name === 'index.html') return 'index';
+  return name.endsWith('.clinic.html') ? 'clinic copy' : 'sheet';
+}

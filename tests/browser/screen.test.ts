@@ -1,0 +1,181 @@
+/// <reference lib="dom" />
+// The pages as a browser shows them: for everyone to use, valid, closed in themselves, and no wider
+// than the window.
+import { readFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
+import axe from 'axe-core';
+import { HtmlValidate } from 'html-validate';
+import type { Page } from 'playwright-core';
+import { afterAll, describe, expect, it } from 'vitest';
+import { type BuiltPage, builtExamples } from './built-examples.ts';
+import { leftOut, openedBrowser } from './chromium.ts';
+
+const opened = await openedBrowser();
+const { pages, remove } = builtExamples(['a4']);
+
+afterAll(async () => {
+  await opened.browser?.close();
+  remove();
+});
+
+// WCAG 2.2, levels A and AA: what axe can see of it.
+const AXE_TAGS = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'];
+const AXE = readFileSync(createRequire(import.meta.url).resolve('axe-core'), 'utf8');
+
+/** In CSS pixels. */
+const PHONE = { name: 'a small phone, 320 px', width: 320, height: 640 };
+const DESK = { name: 'a desk, 1280 px', width: 1280, height: 900 };
+const WINDOWS = [
+  PHONE,
+  { name: 'a tablet, 768 px', width: 768, height: 1024 },
+  DESK,
+  // What a window of 1280 has at 200 %.
+  { name: 'a desk at 200 % zoom', width: 640, height: 450 },
+];
+
+it('has pages of every kind to look at', () => {
+  expect(new Set(pages.map(({ kind }) => kind))).toEqual(
+    new Set(['sheet', 'clinic copy', 'index']),
+  );
+});
+
+if (!opened.browser) leftOut('pages in a browser', opened.reason);
+else {
+  const { browser } = opened;
+
+  describe.each(pages)('$name', (built: BuiltPage) => {
+    it('asks for nothing, and fits every window', async () => {
+      const context = await browser.newContext();
+      try {
+        const { page, requests, complaints } = await shown(await context.newPage(), built);
+        for (const { name, width, height } of WINDOWS) {
+          await page.setViewportSize({ width, height });
+          expect(await tooWide(page), name).toEqual([]);
+        }
+        expect(requests).toEqual([built.url]);
+        expect(complaints).toEqual([]);
+      } finally {
+        await context.close();
+      }
+    });
+
+    it('can be used by everyone, on a phone and at a desk', async () => {
+      const context = await browser.newContext();
+      try {
+        const { page } = await shown(await context.newPage(), built);
+        // The page's own rules let no script in; this is the browser's own door.
+        await page.evaluate(AXE);
+        for (const { name, width, height } of [PHONE, DESK]) {
+          await page.setViewportSize({ width, height });
+          expect(await violations(page), name).toEqual([]);
+        }
+      } finally {
+        await context.close();
+      }
+    });
+
+    it('fits the window at twice the size of text', async () => {
+      const context = await browser.newContext({ viewport: { width: 768, height: 900 } });
+      try {
+        const page = await context.newPage();
+        const session = await context.newCDPSession(page);
+        await session.send('Page.setFontSizes', { fontSizes: { standard: 32, fixed: 26 } });
+        await shown(page, built);
+        const size = await page.evaluate(() => getComputedStyle(document.documentElement).fontSize);
+        expect(size).toBe(built.kind === 'sheet' ? '38px' : '32px');
+        expect(await tooWide(page)).toEqual([]);
+      } finally {
+        await context.close();
+      }
+    });
+
+    it('has a language, a direction, a title, and headings in order', async () => {
+      const context = await browser.newContext({ javaScriptEnabled: false });
+      try {
+        const { page } = await shown(await context.newPage(), built);
+        expect(await page.evaluate(() => document.compatMode)).toBe('CSS1Compat');
+        const head = await page.evaluate(() => {
+          const { lang, dir } = document.documentElement;
+          return { lang, dir, title: document.title };
+        });
+        expect(head).toEqual({ lang: 'en', dir: 'ltr', title: expect.stringMatching(/\S/) });
+        const levels = await page.evaluate(() =>
+          [...document.querySelectorAll('h1,h2,h3,h4,h5,h6')].map(({ tagName }) =>
+            Number(tagName.slice(1)),
+          ),
+        );
+        expect(levels.filter((level) => level === 1)).toEqual([1]);
+        expect(levels[0]).toBe(1);
+        expect(levels.length).toBeGreaterThan(1);
+        levels.forEach((level, at) => {
+          expect(level - (levels[at - 1] ?? 0)).toBeLessThanOrEqual(1);
+        });
+      } finally {
+        await context.close();
+      }
+    });
+  });
+}
+
+describe.each(pages)('$name', ({ html, kind }) => {
+  it('is valid HTML', async () => {
+    const validator = new HtmlValidate({ extends: ['html-validate:recommended'] });
+    const report = await validator.validateString(html);
+    expect(report.results.flatMap(({ messages }) => messages)).toEqual([]);
+  });
+
+  it('runs nothing and asks for nothing', () => {
+    expect(html).not.toMatch(/<(script|link|iframe|object|embed|base|form|video|audio)\b/i);
+    expect(html).not.toMatch(/\son[a-z]+\s*=|javascript:|@import|url\(/i);
+    const addresses = [...html.matchAll(/\b(src|href|srcset)="([^"]*)"/g)];
+    const outward = addresses.filter(([, key, to = '']) =>
+      key === 'src' ? !to.startsWith('data:image/') : kind !== 'index' || !/^[\w-][\w.-]*$/.test(to),
+    );
+    expect(outward.map(([whole]) => whole)).toEqual([]);
+  });
+});
+
+/** The page once it is there, with all that it asked for and complained about. */
+async function shown(page: Page, { url }: BuiltPage) {
+  const requests: string[] = [];
+  const complaints: string[] = [];
+  page.on('request', (request) => {
+    if (!request.url().startsWith('data:')) requests.push(request.url());
+  });
+  page.on('console', (message) => complaints.push(message.text()));
+  page.on('pageerror', (error) => complaints.push(error.message));
+  await page.goto(url, { waitUntil: 'load' });
+  return { page, requests, complaints };
+}
+
+async function violations(page: Page): Promise<string[]> {
+  const results = await page.evaluate(
+    (tags) =>
+      (window as unknown as { axe: typeof axe }).axe.run(document, {
+        runOnly: { type: 'tag', values: tags },
+      }),
+    AXE_TAGS,
+  );
+  if (results.passes.length < 5) throw new Error('axe hardly looked at the page');
+  return results.violations.flatMap(({ id, nodes }) =>
+    nodes.map(({ html, failureSummary }) => `${id}: ${html} ${failureSummary}`),
+  );
+}
+
+/** What reaches beyond the window, but for what stands in a region that scrolls and can be reached by key. */
+function tooWide(page: Page): Promise<string[]> {
+  return page.evaluate(() => {
+    const width = document.documentElement.clientWidth;
+    const isScrolled = (element: Element) => {
+      const region = element.closest('[tabindex="0"][aria-label]');
+      return region !== null && region !== element && getComputedStyle(region).overflowX === 'auto';
+    };
+    const wide = [...document.body.querySelectorAll('*')].filter((element) => {
+      const { left, right } = element.getBoundingClientRect();
+      return (right > width + 0.5 || left < -0.5) && !isScrolled(element);
+    });
+    const told = wide.map(({ outerHTML }) => outerHTML.slice(0, 120));
+    const scrolled = document.documentElement.scrollWidth;
+    return scrolled > width ? [...told, `the page is ${scrolled} px wide, the window ${width}`] : told;
+  });
+}
