@@ -1,6 +1,6 @@
 #!/usr/bin/env node
 // The door to the outside: streams, working folder, today's date. The rest is main's.
-import { existsSync } from 'node:fs';
+import { existsSync, readSync } from 'node:fs';
 
 const built = new URL('../dist/main.js', import.meta.url);
 if (!existsSync(built)) {
@@ -11,6 +11,15 @@ const { main } = await import(built.href);
 
 function stream(one) {
   return { write: (text) => one.write(text), isTerminal: Boolean(one.isTTY), columns: one.columns ?? 80 };
+}
+
+/** Asks in the terminal and waits for a line. */
+function ask(question) {
+  process.stderr.write(question);
+  const bytes = [];
+  const one = Buffer.alloc(1);
+  while (readSync(0, one, 0, 1) === 1 && one[0] !== 10) bytes.push(one[0]);
+  return Buffer.from(bytes).toString('utf8').trim();
 }
 
 // A reader that has seen enough (`carryover list | head`) is no fault.
@@ -30,4 +39,5 @@ process.exitCode = main(process.argv.slice(2), {
   today: `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`,
   out: stream(process.stdout),
   err: stream(process.stderr),
+  ...(process.stdin.isTTY && process.stderr.isTTY ? { ask } : {}),
 });

@@ -5,11 +5,12 @@ import { checkPlan } from './check/plan-checks.ts';
 import { settingFindings } from './check/practice-settings.ts';
 import { planNumbers } from './compute/plan-numbers.ts';
 import type { PlanNumbers } from './compute/numbers.ts';
+import type { CheckName } from './finding/checks.ts';
 import { type Finding, finding, inOrder } from './finding/finding.ts';
 import { fileOnly } from './finding/place.ts';
 import type { Folder } from './load/folder.ts';
 import { filesById, type Library, type LoadedExercise, loadYaml, openLibrary } from './load/library.ts';
-import { readPeople, readPractice, standInPractice } from './load/read-practice.ts';
+import { type LookedUp, readPeople, readPractice, standInPractice, unreadLists } from './load/read-practice.ts';
 import { readPlan } from './load/read-plan.ts';
 import { schemaVersion } from './load/schema-version.ts';
 import { readText } from './load/text-file.ts';
@@ -76,7 +77,18 @@ export function compile(folder: Folder, named: Named | null): Compiled {
     ...plan,
     findings: inOrder([...plan.findings, ...personal.filter(({ place }) => place.source.file === plan.file)]),
   }));
-  return { practice, people: settings.people, plans: withPersonal, library, findings: inOrder([...found, ...personal]) };
+  const own = found.filter((one) => !followsFromSettings(one, settings.unread));
+  return { practice, people: settings.people, plans: withPersonal, library, findings: inOrder([...own, ...personal]) };
+}
+
+const LOOKS_UP: Readonly<Partial<Record<CheckName, readonly LookedUp[]>>> = {
+  'unknown-practitioner': ['practitioners'], 'unknown-band': ['bands'], 'unknown-kit': ['words', 'bands'],
+  'unknown-muscle': ['words'], 'unknown-position': ['words'], 'unknown-demand': ['words'], 'unknown-concern': ['words'],
+};
+
+/** A word that is only unknown because the list of practice.yaml that would have it could not be read. */
+function followsFromSettings({ check, place }: Finding, unread: ReadonlySet<LookedUp>): boolean {
+  return place.source.file !== PRACTICE_FILE && (LOOKS_UP[check]?.some((list) => unread.has(list)) ?? false);
 }
 
 /** What looks personal in the files that were read; in a build of everything, in the diaries too. */
@@ -107,6 +119,7 @@ function loadSettings(folder: Folder) {
   if (version) throw new FolderUnusable(version);
   const found: Finding[] = [];
   const practice = file ? readPractice(file) : standInPractice(PRACTICE_FILE);
+  const unread = unreadLists(file);
   found.push(...(file ? file.findings : findings), ...settingFindings(practice));
   let people: ReadonlyMap<string, Person> = new Map();
   if (folder.entry(PEOPLE_FILE)) {
@@ -114,7 +127,7 @@ function loadSettings(folder: Folder) {
     if (loaded.file) people = readPeople(loaded.file);
     found.push(...(loaded.file ? loaded.file.findings : loaded.findings));
   }
-  return { practice, people, findings: found };
+  return { practice, people, unread, findings: found };
 }
 
 interface PlanSetting {

@@ -1,11 +1,12 @@
 // The command line: names, options, help, exit status and streams. No work is done here.
-import { Command, CommanderError, Option } from 'commander';
+import { Argument, Command, CommanderError, Option } from 'commander';
 import { build } from './commands/build.ts';
 import { check } from './commands/check.ts';
 import { explain } from './commands/explain.ts';
 import { init } from './commands/init.ts';
 import { listExercises, listPlans } from './commands/list.ts';
 import { type CommandResult, type CommonOptions, type Outside, type Session, sessionOf, UsageError } from './commands/session.ts';
+import { type NewOptions, newFile } from './commands/new.ts';
 import { show } from './commands/show.ts';
 import { findingJson } from './render/finding-json.ts';
 
@@ -105,6 +106,28 @@ function startCommands(program: Command, running: Running): void {
   add(program, running, 'init', 'Start a practice folder that builds at once; never writes over a file')
     .argument('[folder]', 'where; here, if left out')
     .action((folder: string | undefined, _: unknown, command: Command) => run(running, command, (session) => init(session, folder)));
+  newCommand(program, running);
+}
+
+function newCommand(program: Command, running: Running): void {
+  add(program, running, 'new', 'Write a starting file, empty or from an earlier one; never writes over a file')
+    .addArgument(new Argument('<what>', 'what to start').choices(['exercise', 'plan']))
+    .argument('<id>', 'its id or code, which is its file name')
+    .option('--from <id>', 'copy this one, with codes, dates, goals and the affected side blanked')
+    .option('--in <folder>', 'a folder below exercises/ or plans/')
+    .option('--title <text>', 'plan: the title on the sheet')
+    .option('--by <id>', 'plan: who signs it')
+    .option('--date <date>', 'plan: the day of the visit')
+    .option('--starts <date>', 'plan: the first day of week 1')
+    .option('--weeks <n>', 'plan: how many weeks')
+    .option('--affected <side>', 'plan: left, right, both or none')
+    .option('--goal <text>', 'plan: a goal in the person\'s own words')
+    .option('--name <text>', 'exercise: the name on the sheet')
+    .option('--purpose <word>', 'exercise: what it is for')
+    .option('--position <id>', 'exercise: the starting position')
+    .option('--sides <word>', 'exercise: each, both or middle')
+    .addHelpText('after', '\nExamples:\n  carryover new exercise wall-slide\n  carryover new plan K-2031 --from M-0412 --date 2026-11-25 --affected right')
+    .action((what: 'exercise' | 'plan', id: string, options: NewOptions, command: Command) => run(running, command, (session) => newFile(session, what, id, options)));
 }
 
 function dayCommands(program: Command, running: Running): void {

@@ -17,16 +17,18 @@ const BELONGS: Readonly<Record<Setting['kind'], (n: number) => boolean>> = {
 /** An error for each setting that its check does not have, or whose number cannot be meant. */
 export function settingFindings(practice: Practice): Finding[] {
   const found: Finding[] = [];
-  for (const [check, { numbers, place }] of practice.checks) {
+  for (const [check, { numbers, writtenAs, place: checkPlace }] of practice.checks) {
     const settings = SETTINGS.get(check) ?? {};
     const names = Object.keys(settings).map((name) => `"${name}"`);
     for (const [name, n] of numbers) {
       const setting = Object.hasOwn(settings, name) ? settings[name] : undefined;
+      const written = writtenAs.get(name);
+      const place = written?.place ?? checkPlace;
       if (!setting) {
         const has = names.length === 0 ? 'it has none' : `it has ${listed(names, 'and')}`;
         const message = `"${check}" has no setting "${name}"; ${has}.`;
         found.push(finding({ check: 'unknown-key', severity: 'error', message, place }));
-      } else if (!BELONGS[setting.kind](n)) {
+      } else if ((written && written.kind !== setting.kind) || !BELONGS[setting.kind](n)) {
         const message = `"${name}" of "${check}" is written like "${name}: ${example(setting)}".`;
         found.push(finding({ check: 'not-understood', severity: 'error', message, place }));
       }

@@ -4,10 +4,9 @@ import { belongsToAll, type CompiledPlan } from '../build.ts';
 import { type Finding, inOrder } from '../finding/finding.ts';
 import { type FateSetting, fateOf, pagesToMove } from '../handouts/changes.ts';
 import { moveToOutdated, readHandouts, removeUnfinished, whyUnusable, writePage } from '../handouts/disk.ts';
-import { INDEX_FILE, type Pages, pagesOf, sha256, templateFinding } from '../handouts/pages.ts';
-import { type IndexedPlan, indexView, type PlanWithoutSheet } from '../render/index-view.ts';
-import { renderIndex } from '../render/pages.ts';
-import { sealed } from '../render/fingerprint.ts';
+import { indexPage } from '../handouts/index-page.ts';
+import { INDEX_FILE, type Pages, pagesOf } from '../handouts/pages.ts';
+import type { IndexedPlan, PlanWithoutSheet } from '../render/index-view.ts';
 import { ownTemplateFindings } from './check.ts';
 import { compileWork, countsOf, filesRead, findingsReport, isFailing, shownFindings, summaryLine, type Work } from './compiled.ts';
 import { type CommandResult, namedPlans, openFolder, type Session, UsageError } from './session.ts';
@@ -25,7 +24,7 @@ export function build(session: Session, what: readonly string[]): CommandResult 
   const named = namedPlans(what, open, session);
   const work = compileWork(open, named, session);
   const setting: FateSetting = { compiled: work.compiled, isNamed: named !== null, isStrict: session.isStrict };
-  const findings = inOrder([...work.compiled.findings, ...ownTemplateFindings(work, setting)]);
+  const findings = inOrder([...work.compiled.findings, ...ownTemplateFindings(work, setting, session)]);
   const isStopped = findings.some((one) => one.severity === 'error' && belongsToAll(one));
   const built = isStopped ? emptyBuilt() : writeAll(open.root, work, setting, session);
   const status = isFailing(findings, session) ? 1 : 0;
@@ -85,15 +84,9 @@ function withoutSheet({ id, plan }: CompiledPlan, because: readonly Finding[]): 
 }
 
 function writeIndex(root: string, work: Work, built: Built, session: Session): void {
-  const { compiled, wording, templates } = work;
-  const words = wording.get(compiled.practice.language);
-  if (!words) return;
-  const view = indexView({
-    practice: compiled.practice, plans: built.indexed, without: built.without, today: session.today, words,
-  });
-  const page = renderIndex(view, templates.texts);
-  if (!page.ok) throw new UsageError(`the index cannot be made: ${templateFinding(page.problem, templates).message}`);
-  if (writePage(root, INDEX_FILE, sealed(page.text, sha256))) built.written.push(INDEX_FILE);
+  const page = indexPage({ plans: built.indexed, without: built.without, today: session.today }, work);
+  if (!page.ok) throw new Error(`a template failed that had been tried: ${page.finding.message}`);
+  if (writePage(root, INDEX_FILE, page.text)) built.written.push(INDEX_FILE);
 }
 
 /** A path of the folder as seen from where one stands. */

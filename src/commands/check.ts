@@ -3,7 +3,9 @@ import { type Finding, inOrder } from '../finding/finding.ts';
 import { auditHandouts } from '../handouts/audit.ts';
 import { pagesOf } from '../handouts/pages.ts';
 import { readHandouts, readPage } from '../handouts/disk.ts';
-import { fateOf } from '../handouts/changes.ts';
+import { type FateSetting, fateOf } from '../handouts/changes.ts';
+import { indexPage } from '../handouts/index-page.ts';
+import type { IndexedPlan, PlanWithoutSheet } from '../render/index-view.ts';
 import { compileWork, countsOf, filesRead, findingsReport, isFailing, shownFindings, summaryLine, type Work } from './compiled.ts';
 import { type CommandResult, namedFiles, openFolder, type Session } from './session.ts';
 
@@ -20,7 +22,7 @@ export function check(session: Session, what: readonly string[], { handouts }: C
   if (handouts) {
     const { pages } = readHandouts(open.root);
     found.push(...auditHandouts({ pages, read: (path) => readPage(open.root, path) }, work, setting));
-  } else found.push(...ownTemplateFindings(work, setting));
+  } else found.push(...ownTemplateFindings(work, setting, session));
   const findings = inOrder(found);
   const counts = countsOf(findings, filesRead(work));
   const report = findingsReport(findings, session);
@@ -35,14 +37,20 @@ export function check(session: Session, what: readonly string[], { handouts }: C
   };
 }
 
-/** A template of the practice is tried on every plan; the shipped ones have tests. */
-export function ownTemplateFindings(work: Work, setting: Parameters<typeof fateOf>[1]): readonly Finding[] {
-  if (work.templates.own.size === 0) return [];
-  for (const plan of work.compiled.plans) {
-    if (fateOf(plan, setting).kind !== 'sheet') continue;
-    const outcome = pagesOf(plan, work);
+/** A template of the practice is tried on every plan, and on the index; the shipped ones have tests. */
+export function ownTemplateFindings(work: Work, setting: FateSetting, { today }: Session): readonly Finding[] {
+  if (work.templates.own.size === 0 || !work.wording.has(work.compiled.practice.language)) return [];
+  const plans: IndexedPlan[] = [];
+  const without: PlanWithoutSheet[] = [];
+  for (const one of work.compiled.plans) {
+    const fate = fateOf(one, setting);
+    if (fate.kind === 'no-sheet') without.push({ plan: one.id, title: one.plan?.title ?? null, why: fate.because[0]?.message ?? '' });
+    if (fate.kind !== 'sheet' || !one.plan || !one.numbers) continue;
+    const outcome = pagesOf(one, work);
     // One mistake in a template shows on every plan; the first is enough.
     if (!outcome.ok) return [outcome.finding];
+    plans.push({ plan: one.plan, numbers: one.numbers, findings: one.findings, sheetNumber: outcome.pages.sheetNumber });
   }
-  return [];
+  const index = indexPage({ plans, without, today }, work);
+  return index.ok ? [] : [index.finding];
 }

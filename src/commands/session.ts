@@ -17,6 +17,8 @@ export interface Outside {
   readonly today: Day;
   readonly out: Stream;
   readonly err: Stream;
+  /** Asks in the terminal and waits for the answer; left out where nobody can answer. */
+  readonly ask?: (question: string) => string;
 }
 
 export interface Stream {

@@ -1,7 +1,7 @@
 // The words of the handouts: one usable pack for each language that a sheet asks for.
 import type { Compiled, CompiledPlan } from '../build.ts';
 import { type Finding, finding, type Outcome } from '../finding/finding.ts';
-import { fileOnly, startOf } from '../finding/place.ts';
+import { type Place, startOf } from '../finding/place.ts';
 import { wordHints } from '../load/did-you-mean.ts';
 import type { Folder } from '../load/folder.ts';
 import { loadPack, packLanguages, packPlace, shippedEnglish } from '../load/templates.ts';
@@ -20,23 +20,22 @@ export function languageOf({ plan }: CompiledPlan, { practice, people }: Pick<Co
 export function loadWording(folder: Folder, { practice, people }: Pick<Compiled, 'practice' | 'people'>): Outcome<Wording> {
   const wording = new Map<string, Words>();
   const findings: Finding[] = [];
-  const wanted = new Map<string, string>([[practice.language, 'practice.yaml']]);
-  for (const { language } of people.values()) {
-    if (language !== null && !wanted.has(language)) wanted.set(language, 'people.yaml');
+  const wanted = new Map<string, Place>([[practice.language, languagePlace(practice)]]);
+  for (const { language, place } of people.values()) {
+    if (language !== null && !wanted.has(language)) wanted.set(language, place);
   }
-  for (const [language, askedIn] of wanted) {
-    const outcome = wordsOf(folder, language, askedIn, practice);
+  for (const [language, place] of wanted) {
+    const outcome = wordsOf(folder, language, place, practice);
     findings.push(...outcome.findings);
     if (outcome.value) wording.set(language, outcome.value);
   }
   return { value: wording, findings };
 }
 
-function wordsOf(folder: Folder, language: string, askedIn: string, practice: Practice): Outcome<Words | null> {
+function wordsOf(folder: Folder, language: string, place: Place, practice: Practice): Outcome<Words | null> {
   const { value: file, findings } = loadPack(folder, language);
   if (!file) {
     if (findings.length > 0) return { value: null, findings };
-    const place = askedIn === practice.source.file ? languagePlace(practice) : fileOnly(askedIn);
     const message = `There is no words pack for "language: ${language}".`;
     return { value: null, findings: [finding({ check: 'unknown-language', severity: 'error', message, place, hints: wordHints(language, packLanguages(folder)) })] };
   }
@@ -52,7 +51,7 @@ function wordsOf(folder: Folder, language: string, askedIn: string, practice: Pr
   };
 }
 
-function languagePlace({ source }: Practice) {
+function languagePlace({ source }: Practice): Place {
   const at = /^language:[ \t]*/m.exec(source.text);
   if (!at) return startOf(source);
   const start = at.index + at[0].length;

@@ -5,6 +5,7 @@ import { distance } from 'fastest-levenshtein';
 const MEANT: Readonly<Record<string, string>> = {
   repetitions: 'reps', rep: 'reps', set: 'sets', weight: 'load', duration: 'time', seconds: 'hold', exercises: 'items',
   frequency: 'days', equipment: 'kit', goal: 'goals', side: 'sides', instructions: 'steps', description: 'steps',
+  exercise: 'do', because: 'why', reason: 'why', title: 'name', upto: 'to', minutes: 'time', lvl: 'level', get_in_contact: 'get_in_touch',
 };
 
 /** The nearest known word, or undefined where none is near. */

@@ -150,7 +150,7 @@ export function oneLength(text: string): Reading<number> {
   if (!reading.ok) return reading;
   const { unit, range: [low, high] } = reading.value;
   if (unit !== 'ms') return misread('unit-unknown', 'is written in s or min here', '30 s');
-  if (low !== high) return misread('not-understood', `says ${text}, but takes one length, not a range`, '25 min');
+  if (low !== high) return misread('not-understood', `says ${text}, but takes one length, not a range`, text.replace(/\s*[-–]\s*[\d.]+/, ''));
   return low > 0 ? read(low) : misread('out-of-range', `says ${text}, but is above 0`, '25 min');
 }
 

@@ -1,12 +1,12 @@
 // practice.yaml and people.yaml to records.
 import { type CheckName, isCheckName, SETTLED_CHECKS, type Severity, severityOf } from '../finding/checks.ts';
-import { startOf } from '../finding/place.ts';
-import type { CheckSetting, Concern, PainRanges, Person, Practice, SettlesBy, Timing, Vocabulary, VocabularyKind } from '../model/practice.ts';
+import { type Place, startOf } from '../finding/place.ts';
+import type { CheckSetting, Concern, NumberKind, PainRanges, Person, Practice, SettlesBy, Timing, Vocabulary, VocabularyKind } from '../model/practice.ts';
 import { CONCERNS, DEMANDS, KIT, MUSCLES, POSITIONS } from '../model/vocabulary.ts';
 import { exactly, type Interval } from '../units/interval.ts';
 import { parsePainRange, parsePercent } from '../units/measure.ts';
 import { parseThousandths, THOUSANDTHS } from '../units/number.ts';
-import { type At, entries, isGroup, pairs, placeOf, quantity, rootOf, tellAt, textOf, textsUnder, textUnder, under, wordUnder } from './at.ts';
+import { type At, entries, hasKey, isGroup, pairs, placeOf, quantity, rootOf, tellAt, textOf, textsUnder, textUnder, under, wordUnder } from './at.ts';
 import { wordHints } from './did-you-mean.ts';
 import { gapMs, oneLength } from './read-dose.ts';
 import type { ConcernFile, PeopleFile, PracticeFile, WordsFile } from './written.ts';
@@ -147,7 +147,7 @@ function readCheckSettings(at: At<unknown> | undefined): ReadonlyMap<CheckName, 
       continue;
     }
     if (isGroup(one)) {
-      settings.set(one.key, { severity: null, numbers: readNumbers(one), place });
+      settings.set(one.key, { severity: null, ...readNumbers(one), place });
       continue;
     }
     const severity = textOf(one) as Severity | 'off';
@@ -155,26 +155,47 @@ function readCheckSettings(at: At<unknown> | undefined): ReadonlyMap<CheckName, 
       tellAt(one, 'unknown-word', `"${one.key}" is an error, which cannot be turned off or down.`);
       continue;
     }
-    settings.set(one.key, { severity, numbers: new Map(), place });
+    settings.set(one.key, { severity, numbers: new Map(), writtenAs: new Map(), place });
   }
   return settings;
 }
 
-function readNumbers(at: At<unknown>): ReadonlyMap<string, number> {
+function readNumbers(at: At<unknown>): Pick<CheckSetting, 'numbers' | 'writtenAs'> {
   const numbers = new Map<string, number>();
+  const writtenAs = new Map<string, { kind: NumberKind; place: Place }>();
   for (const one of pairs(at)) {
     const text = textOf(one);
-    const value = /%\s*$/.test(text)
+    const kind: NumberKind = /%\s*$/.test(text) ? 'share' : /[a-z]/.test(text) ? 'time' : 'count';
+    const value = kind === 'share'
       ? quantity(one, (percent) => parsePercent(percent, 0, 1_000))
-      : /[a-z]/.test(text)
+      : kind === 'time'
         ? quantity(one, oneLength)
         : quantity(one, (number) => {
             const reading = parseThousandths(number, 1_000_000);
             return reading.ok ? { ok: true, value: reading.value / THOUSANDTHS } : reading;
           });
-    if (value !== undefined) numbers.set(one.key, value);
+    if (value === undefined) continue;
+    numbers.set(one.key, value);
+    writtenAs.set(one.key, { kind, place: one.keyPlace ?? placeOf(one) });
   }
-  return numbers;
+  return { numbers, writtenAs };
+}
+
+const LOOKED_UP = ['practitioners', 'bands', 'words'] as const;
+export type LookedUp = (typeof LOOKED_UP)[number];
+
+/** Which lists of practice.yaml could not be read as meant, so that a word may be missing from them only for that. */
+export function unreadLists(file: YamlFile | null): ReadonlySet<LookedUp> {
+  const at = file?.isWhole ? rootOf<PracticeFile>(file) : undefined;
+  if (!file || !at) return new Set(LOOKED_UP);
+  const isMeant = (key: LookedUp) => file.findings.some(({ check, hints }) => check === 'unknown-key' && hints.includes(`Did you mean "${key}"?`));
+  const isHurt = (key: LookedUp) => {
+    const found = under(at, key);
+    if (!found) return hasKey(at, key) || isMeant(key);
+    const { start, end } = placeOf(found);
+    return file.findings.some(({ place }) => place.start >= start && place.start <= end);
+  };
+  return new Set(LOOKED_UP.filter(isHurt));
 }
 
 /** The people behind the codes. */
@@ -182,7 +203,7 @@ export function readPeople(file: YamlFile): ReadonlyMap<string, Person> {
   const at = rootOf<PeopleFile>(file);
   const people = new Map<string, Person>();
   for (const one of at ? pairs<{ name?: string; language?: string }>(at) : []) {
-    people.set(one.key, { code: one.key, name: textUnder(one, 'name'), language: textUnder(one, 'language') });
+    people.set(one.key, { code: one.key, name: textUnder(one, 'name'), language: textUnder(one, 'language'), place: placeOf(under(one, 'language') ?? one) });
   }
   return people;
 }

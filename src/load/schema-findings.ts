@@ -5,7 +5,7 @@ import { isMap, isPair, isScalar, isSeq, type Node } from 'yaml';
 import type { CheckName } from '../finding/checks.ts';
 import { finding } from '../finding/finding.ts';
 import { nearest, wordHints } from './did-you-mean.ts';
-import { descriptionAt, keysAt, validatorOf } from './schemas.ts';
+import { descriptionAt, isRequired, keysAt, validatorOf } from './schemas.ts';
 import { parseCount } from '../units/number.ts';
 import { kindOfNode, type YamlFile } from './yaml-file.ts';
 import { ENTRY } from './prose-traps.ts';
@@ -87,6 +87,7 @@ function rangeOf(node: unknown, fallback: Node | null): readonly [number, number
 
 function tellError(file: YamlFile, spot: Spot, error: ErrorObject, unknown: readonly ErrorObject[]): void {
   const name = spot.path.findLast((step) => step !== ENTRY) ?? 'this file';
+  if (error.propertyName !== undefined) return tellKeyName(file, spot, error.propertyName, error);
   switch (error.keyword) {
     case 'additionalProperties':
       return tellUnknownKey(file, spot, String(error.params.additionalProperty));
@@ -112,6 +113,23 @@ function tell(
 ): void {
   const place = { source: file.source, start: range[0], end: range[1] };
   file.findings.push(finding({ check, severity: 'error', message, place, hints }));
+}
+
+/** What a file of its kind begins with. */
+function firstKey(file: YamlFile): string {
+  const [key = ''] = keysAt(file.kind, []);
+  return writeForm(key, exampleAt(file, [key]));
+}
+
+/** A key that the practice names itself, and that cannot be an id. */
+function tellKeyName(file: YamlFile, spot: Spot, key: string, error: ErrorObject): void {
+  const pair = isMap(spot.node) ? spot.node.items.find((one) => isScalar(one.key) && keyText(one.key) === key) : undefined;
+  if (!isScalar(pair?.key) || file.flagged.has(pair.key)) return;
+  file.flagged.add(pair.key);
+  const isCode = /A-Z/.test(String(error.parentSchema?.pattern));
+  const form = (isCode ? key : key.toLowerCase()).replace(/[^A-Za-z0-9]+/g, '-').replace(/^-|-$/g, '');
+  const what = isCode ? 'a code; a code has letters' : 'an id; an id has small letters';
+  tell(file, 'bad-id', `"${key}" cannot be ${what}, digits and hyphens, such as ${form === '' ? 'heel-raise' : form}.`, rangeOf(pair.key, null));
 }
 
 function tellUnknownKey(file: YamlFile, spot: Spot, key: string): void {
@@ -187,11 +205,11 @@ function tellValue(file: YamlFile, spot: Spot, name: string, error: ErrorObject)
   file.flagged.add(spot.node);
   const range = rangeOf(spot.node, spot.key);
   const isEntry = spot.path.at(-1) === ENTRY;
-  const form = writeForm(name, exampleAt(file, spot.path), isEntry);
+  const form = spot.path.length === 0 ? firstKey(file) : writeForm(name, exampleAt(file, spot.path), isEntry);
   if (error.data === null || (error.keyword === 'minLength' && error.data === '')) {
     const check = STOP_RULES.has(name) ? 'stop-rule-missing' : 'empty-value';
     const at = spot.key?.range ? ([spot.key.range[0], spot.key.range[1]] as const) : range;
-    return tell(file, check, isEntry ? `An entry of "${name}" is empty; fill it or delete its dash.` : `"${name}" has nothing after it; write ${form}, or delete it.`, isEntry ? range : at);
+    return tell(file, check, isEntry ? `An entry of "${name}" is empty; fill it or delete its dash.` : `"${name}" has nothing after it; write ${form}${isRequired(file.kind, spot.path) ? '' : ', or delete it'}.`, isEntry ? range : at);
   }
   if (error.keyword === 'minItems' || error.keyword === 'minProperties') {
     // Where something stands that was told of already, it only looks empty.
@@ -289,6 +307,9 @@ function typeMistake(name: string, error: ErrorObject, spot: Spot, form: string,
   }
   if (kind === 'keys' && types.includes('string') && error.parentSchema?.quantity === undefined) {
     return { check: 'wrong-kind', message: `"${name}" takes words, but a key with a colon stands here; if it is one sentence, put quotes round it${asSentence(written)}.` };
+  }
+  if (spot.path.length === 0) {
+    return { check: 'wrong-kind', message: `This file begins with ${kind === 'list' ? 'a list' : 'a sentence'}, but it takes keys with a colon, such as ${form}.` };
   }
   const wanted = types.includes('array') ? (types.length > 1 ? 'one value or a list' : 'a list') : types.includes('object') ? 'keys of its own' : 'one value';
   const found = kind === 'list' ? 'a list stands' : kind === 'keys' ? 'keys stand' : `"${String(error.data)}" stands`;

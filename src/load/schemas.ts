@@ -14,6 +14,7 @@ interface Schema {
   readonly additionalProperties?: boolean | Schema;
   readonly items?: Schema;
   readonly description?: string;
+  readonly required?: readonly string[];
 }
 
 const BASE = 'https://carryover.invalid/schemas/';
@@ -98,6 +99,11 @@ export function proseOf(kind: FileKind): ProseAt {
     known.set(key, prose);
     return prose;
   };
+}
+
+/** Whether what stands at a path has to. */
+export function isRequired(kind: FileKind, path: readonly string[]): boolean {
+  return locate(kind, path.slice(0, -1))?.schema.required?.includes(path.at(-1) ?? '') ?? false;
 }
 
 /** The keys that belong at a path, for "did you mean". */

@@ -10,6 +10,9 @@ import { readText } from './text-file.ts';
 
 const FOLDER = 'templates';
 const WORDS = 'words/';
+const PACK = /^words\/[A-Za-z]{2,8}(?:-[A-Za-z0-9]{1,8})*\.yaml$/;
+/** A file browser leaves such files in every folder that it shows. */
+const LEFT_BY_THE_SYSTEM = /(?:^|\/)\./;
 
 export interface TemplateFiles {
   /** Name below templates/ to text. */
@@ -26,7 +29,12 @@ export function loadTemplates(folder: Folder): Outcome<TemplateFiles> {
   const own = new Map<string, SourceText>();
   for (const { path } of folder.list(FOLDER)) {
     const name = path.slice(FOLDER.length + 1);
-    if (name.startsWith(WORDS)) continue;
+    if (LEFT_BY_THE_SYSTEM.test(name) || PACK.test(name)) continue;
+    if (name.startsWith(WORDS)) {
+      const message = `"${name}" is no words pack; a pack is called by its language: "words/en.yaml".`;
+      findings.push(finding({ check: 'template-broken', severity: 'error', place: fileOnly(path), message }));
+      continue;
+    }
     if (!texts.has(name)) {
       findings.push(
         finding({
@@ -40,6 +48,11 @@ export function loadTemplates(folder: Folder): Outcome<TemplateFiles> {
     const text = readText(folder, path);
     findings.push(...text.findings);
     if (!text.value) continue;
+    if (/^\s*$/.test(text.value.text)) {
+      const message = 'This template has nothing in it; delete it to use the shipped one.';
+      findings.push(finding({ check: 'template-broken', severity: 'error', place: fileOnly(path), message }));
+      continue;
+    }
     texts.set(name, text.value.text);
     own.set(name, text.value);
   }

@@ -56,6 +56,7 @@ function textOf(path: string, bytes: Uint8Array): Outcome<SourceText | null> {
   const hidden = HIDDEN.exec(source.text);
   if (hidden) {
     const at = { source, start: hidden.index, end: hidden.index + 1 };
+    if (hidden[0] === '\r') return fileError('hidden-character', 'The lines of this file end with CR alone, an old way; save it with line ends LF or CRLF.', at);
     return fileError('hidden-character', `Here stands a character that does not show (${codeOf(hidden[0])}); delete it.`, at);
   }
   return { value: source, findings: [] };

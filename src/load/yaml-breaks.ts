@@ -60,7 +60,8 @@ function openBracket(document: Document, text: string, at: number): Break | null
       if (!isCollection(node) || !node.flow || !node.range || node.range[0] >= at) return;
       const [start, end] = node.range;
       const closing = text[start] === '[' ? ']' : '}';
-      if (text[end - 1] === closing && end - 1 > start) return;
+      // A lone pair inside [ ] is a group of keys without brackets of its own.
+      if (!/[[{]/.test(text[start] ?? '') || (text[end - 1] === closing && end - 1 > start)) return;
       found = { start, end: start + 1, message: `The bracket ${text[start]} that opens here is not closed; its ${closing} is missing.` };
     },
   });

@@ -22,11 +22,16 @@ export interface PainRanges {
   readonly stop: Interval;
 }
 
+/** A share has %, a time its unit, a count none. */
+export type NumberKind = 'share' | 'time' | 'count';
+
 /** What a practice says of one check: a severity of its own, `off`, or numbers of its own. */
 export interface CheckSetting {
   readonly severity: Severity | 'off' | null;
   /** Percentages as thousandths of a percent, other numbers as they are. */
   readonly numbers: ReadonlyMap<string, number>;
+  /** Where each number stands, and what its unit made of it. */
+  readonly writtenAs: ReadonlyMap<string, { readonly kind: NumberKind; readonly place: Place }>;
   readonly place: Place;
 }
 
@@ -73,4 +78,6 @@ export interface Person {
   readonly code: string;
   readonly name: string | null;
   readonly language: string | null;
+  /** Where the language, or else the person, stands. */
+  readonly place: Place;
 }

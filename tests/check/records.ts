@@ -319,6 +319,7 @@ export function checkSetting(parts: {
   return {
     severity: parts.severity ?? null,
     numbers: new Map(Object.entries(parts.numbers ?? {})),
+    writtenAs: new Map(),
     place: { source: { file: 'practice.yaml', text: '' }, start: 0, end: 0 },
   };
 }

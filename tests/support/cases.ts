@@ -2,7 +2,7 @@
 // its command.txt. What it gives back is what expected.txt holds.
 import { cpSync, existsSync, mkdtempSync, readdirSync, readFileSync, realpathSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
-import { join } from 'node:path';
+import { join, relative } from 'node:path';
 import { main } from '../../src/main.ts';
 
 export const CASES = join(import.meta.dirname, '..', 'cases');
@@ -39,14 +39,19 @@ export function runIn(cwd: string, args: readonly string[], today = '2026-10-20'
 export function freshFolder(over?: string): string {
   const root = realpathSync(mkdtempSync(join(tmpdir(), 'carryover-')));
   cpSync(join(CASES, 'base'), root, { recursive: true });
-  if (over === undefined) return root;
-  cpSync(over, root, { recursive: true, filter: (path) => !/(command|expected)\.txt$/.test(path) });
+  if (over !== undefined) layOver(root, over);
+  return root;
+}
+
+/** Lays a case's files over a folder; what changes only between two commands is left for then. */
+function layOver(root: string, over: string): void {
+  const isLaid = (path: string) => !/^((command|expected)\.txt$|then-)/.test(relative(over, path));
+  cpSync(over, root, { recursive: true, filter: isLaid });
   const gone = (readdirSync(root, { recursive: true }) as string[]).filter((path) => path.endsWith('.gone'));
   for (const path of gone) {
     rmSync(join(root, path));
     rmSync(join(root, path.slice(0, -'.gone'.length)), { recursive: true, force: true });
   }
-  return root;
 }
 
 /** What a case prints, command after command. */
@@ -57,6 +62,10 @@ export function ranCase(name: string): string {
     const lines = readFileSync(join(folder, 'command.txt'), 'utf8').split('\n').filter((line) => line !== '');
     return lines
       .map((line) => {
+        if (line.startsWith('then-')) {
+          layOver(root, join(folder, line));
+          return `(${line})`;
+        }
         const { status, out, err } = runIn(root, line.split(' '));
         return [`$ carryover ${line}`, out, err === '' ? '' : `--- standard error\n${err}`, `exit ${status}`]
           .filter((text) => text !== '')

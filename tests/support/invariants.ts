@@ -60,7 +60,9 @@ function findingFaults({ check, message, place, hints, related }: Finding, files
     if (!isInside) faults.push(`${where}: place ${start}-${end} of ${source.text.length}`);
     if (!Object.hasOwn(files, source.file)) faults.push(`${where}: no file ${source.file}`);
   }
-  for (const sentence of [message, ...hints, ...related.map((one) => one.message)]) {
+  // A hint may list the keys of a place as they are.
+  const shown = hints.map((hint) => hint.replace(/^Known here: .*(?=\.$)/, 'Known here'));
+  for (const sentence of [message, ...shown, ...related.map((one) => one.message)]) {
     if (!/[.?!…]$/.test(sentence)) faults.push(`${check}: no sentence: ${sentence}`);
     if (PROGRAMMER.test(sentence.replace(/"[^"]*"/g, '""')) || /\[object/.test(sentence)) {
       faults.push(`${check}: a programmer's word: ${sentence}`);
