@@ -2,6 +2,7 @@
 import { Argument, Command, CommanderError, Option } from 'commander';
 import { build } from './commands/build.ts';
 import { check } from './commands/check.ts';
+import { complete, completion, type Shell, SHELLS } from './commands/completion.ts';
 import { explain } from './commands/explain.ts';
 import { init } from './commands/init.ts';
 import { listExercises, listPlans } from './commands/list.ts';
@@ -85,6 +86,7 @@ function programme(running: Running): Command {
   startCommands(program, running);
   dayCommands(program, running);
   findCommands(program, running);
+  completionCommands(program, running);
   program.addHelpCommand(new Command('help').argument('[command]').description('Help for a command').helpGroup(LOOK_UP));
   return program;
 }
@@ -154,6 +156,20 @@ function findCommands(program: Command, running: Running): void {
     .argument('[check]', 'the name of a check; all of them, if left out')
     .addHelpText('after', '\nExamples:\n  carryover explain side-balance\n  carryover explain')
     .action((name: string | undefined, _: unknown, command: Command) => run(running, command, (session) => explain(session, name)));
+}
+
+function completionCommands(program: Command, running: Running): void {
+  add(program, running, 'completion', 'Completion for a shell: "carryover completion bash >> ~/.bashrc"')
+    .addArgument(new Argument('<shell>', 'for which shell').choices(SHELLS))
+    .action((shell: Shell, _: unknown, command: Command) => run(running, command, () => completion(shell)));
+  const offer = new Map<string, readonly string[]>();
+  withCommonOptions(program.command('complete', { hidden: true }))
+    .argument('[words...]')
+    .action((words: string[], _: unknown, command: Command) => run(running, command, (session) => complete(session, words, offer)));
+  for (const one of program.commands) {
+    const isHidden = one.name() === 'complete';
+    if (!isHidden) offer.set(one.name(), one.options.filter(({ hidden }) => !hidden).map(({ long }) => long ?? ''));
+  }
 }
 
 function listCommand(program: Command, running: Running): void {
