@@ -5,7 +5,7 @@ import { check } from './commands/check.ts';
 import { complete, completion, type Shell, SHELLS } from './commands/completion.ts';
 import { explain } from './commands/explain.ts';
 import { init } from './commands/init.ts';
-import { listExercises, listPlans } from './commands/list.ts';
+import { listExercises, listPlans, REGIONS } from './commands/list.ts';
 import { type CommandResult, type CommonOptions, type Outside, type Session, sessionOf, UsageError } from './commands/session.ts';
 import { type NewOptions, newFile } from './commands/new.ts';
 import { show } from './commands/show.ts';
@@ -177,6 +177,7 @@ function listCommand(program: Command, running: Running): void {
   withCommonOptions(list.command('exercises'))
     .description('Find exercises by what they are for, need and ask')
     .argument('[words...]', 'words to look for')
+    .addOption(new Option('--region <group>', 'that mainly work this region').choices(REGIONS))
     .option('--muscle <id>', 'that work this muscle')
     .option('--purpose <word>', 'for this purpose')
     .option('--position <id>', 'in this position')

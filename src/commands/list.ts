@@ -1,12 +1,14 @@
 // `carryover list`: finds exercises and plans.
 import type { Exercise } from '../model/exercise.ts';
 import type { Plan } from '../model/plan.ts';
+import { MUSCLES } from '../model/vocabulary.ts';
 import { listExercisesText, listPlansText } from '../render/list-text.ts';
 import { compareText } from '../finding/finding.ts';
 import { compileWork, type Work } from './compiled.ts';
 import { type CommandResult, openFolder, type Session } from './session.ts';
 
 export interface ExerciseFilter {
+  readonly region?: string;
   readonly muscle?: string;
   readonly purpose?: string;
   readonly position?: string;
@@ -73,6 +75,7 @@ function exercisesOf(plan: Plan): readonly string[] {
 function matches(exercise: Exercise, filter: ExerciseFilter): boolean {
   return exercise.levels.some((level) => {
     const asked: readonly (readonly [string | undefined, readonly string[]])[] = [
+      [filter.region, level.muscles.prime.flatMap(regionOf)],
       [filter.muscle, [...level.muscles.prime, ...level.muscles.assist]],
       [filter.purpose, level.purposes],
       [filter.position, [level.position]],
@@ -84,6 +87,18 @@ function matches(exercise: Exercise, filter: ExerciseFilter): boolean {
     return asked.every(([wanted, there]) => wanted === undefined || there.includes(wanted));
   });
 }
+
+/** The group of a shipped muscle; one of the practice's own has none. */
+function regionOf(muscle: string): readonly string[] {
+  return isShippedMuscle(muscle) ? [MUSCLES[muscle].group] : [];
+}
+
+function isShippedMuscle(id: string): id is keyof typeof MUSCLES {
+  return Object.hasOwn(MUSCLES, id);
+}
+
+/** The regions that an exercise can be looked for by. */
+export const REGIONS: readonly string[] = [...new Set(Object.values(MUSCLES).map(({ group }) => group))];
 
 function searchText(exercise: Exercise): string {
   const texts = exercise.levels.flatMap((level) => [

@@ -1,4 +1,5 @@
 // Every sheet held against its inputs: missing, extra, stale, or edited by hand.
+import type { CompiledPlan } from '../build.ts';
 import { type Finding, finding } from '../finding/finding.ts';
 import { fileOnly } from '../finding/place.ts';
 import { isSealIntact } from '../render/fingerprint.ts';
@@ -14,35 +15,58 @@ export interface Handouts {
 /** What is wrong with the handouts; a closed plan's are left out of it. */
 export function auditHandouts(handouts: Handouts, printing: Printing, setting: FateSetting): readonly Finding[] {
   const found: Finding[] = [];
-  const tell = (check: 'handout-missing' | 'handout-extra' | 'handout-stale' | 'handout-edited', path: string, message: string) =>
-    found.push(finding({ check, severity: 'error', message, place: fileOnly(path) }));
   const known = new Set<string>();
   for (const plan of printing.compiled.plans) {
-    const fate = fateOf(plan, setting);
     known.add(plan.id);
-    if (fate.kind === 'closed') continue;
-    if (fate.kind === 'no-sheet') {
-      for (const path of pathsOf(plan.id).filter((one) => handouts.pages.includes(one))) {
-        tell('handout-stale', path, `This sheet is older than the mistakes that plan ${plan.id} has now; do not hand it out.`);
-      }
-      continue;
-    }
-    const outcome = pagesOf(plan, printing);
-    if (!outcome.ok) {
-      found.push(outcome.finding);
-      continue;
-    }
-    for (const [path, page] of outcome.pages.files) {
-      const there = handouts.read(path);
-      if (there === undefined) tell('handout-missing', path, `Plan ${plan.id} has not been built since it was written; run "carryover build".`);
-      else if (!isSealIntact(there, sha256)) tell('handout-edited', path, `This page was changed by hand after it was built; put the change into plan ${plan.id} and build it.`);
-      else if (there !== page) tell('handout-stale', path, `This page is not what plan ${plan.id} says now; run "carryover build".`);
-    }
+    found.push(...auditPlan(plan, handouts, printing, setting));
   }
   if (setting.isNamed) return found;
-  for (const path of handouts.pages) {
-    const plan = planOfPage(path);
-    if (plan !== null && !known.has(plan)) tell('handout-extra', path, `There is no plan ${plan} that this page belongs to; run "carryover build" to move it away.`);
+  const extra = Map.groupBy(handouts.pages, (path) => planOfPage(path));
+  for (const [plan, paths] of extra) {
+    if (plan === null || known.has(plan)) continue;
+    found.push(...sheetFinding('handout-extra', inOrderOf(plan, paths), `There is no plan ${plan} that this sheet belongs to; run "carryover build" to move it away.`));
   }
   return found;
+}
+
+function auditPlan(plan: CompiledPlan, handouts: Handouts, printing: Printing, setting: FateSetting): readonly Finding[] {
+  const fate = fateOf(plan, setting);
+  if (fate.kind === 'closed') return [];
+  const { id } = plan;
+  if (fate.kind === 'no-sheet') {
+    const there = pathsOf(id).filter((one) => handouts.pages.includes(one));
+    return sheetFinding('handout-stale', there, `This sheet is older than the mistakes that plan ${id} or its settings have now; do not hand it out.`);
+  }
+  const outcome = pagesOf(plan, printing);
+  if (!outcome.ok) return [outcome.finding];
+  const byFault = Map.groupBy(outcome.pages.files, ([path, page]) => faultOf(handouts.read(path), page));
+  const paths = (fault: Fault) => (byFault.get(fault) ?? []).map(([path]) => path);
+  const what = paths('missing').length === outcome.pages.files.size ? `Plan ${id} has no sheet yet` : `This page of plan ${id} is not there`;
+  return [
+    ...sheetFinding('handout-missing', paths('missing'), `${what}; run "carryover build".`),
+    ...sheetFinding('handout-edited', paths('edited'), `This page was changed by hand after it was built; put the change into plan ${id} and build it.`),
+    ...sheetFinding('handout-stale', paths('stale'), `This sheet is not what plan ${id} says now; run "carryover build".`),
+  ];
+}
+
+type Fault = 'missing' | 'edited' | 'stale' | null;
+
+function faultOf(there: string | undefined, page: string): Fault {
+  if (there === undefined) return 'missing';
+  if (!isSealIntact(there, sha256)) return 'edited';
+  return there === page ? null : 'stale';
+}
+
+function inOrderOf(plan: string, paths: readonly string[]): readonly string[] {
+  return pathsOf(plan).filter((path) => paths.includes(path));
+}
+
+type HandoutCheck = 'handout-missing' | 'handout-extra' | 'handout-stale' | 'handout-edited';
+
+/** One finding for all pages of a sheet that have the same fault: at the first, the others beside it. */
+function sheetFinding(check: HandoutCheck, paths: readonly string[], message: string): readonly Finding[] {
+  const [first, ...others] = paths;
+  if (first === undefined) return [];
+  const related = others.map((path) => ({ message: 'The same of this page.', place: fileOnly(path) }));
+  return [finding({ check, severity: 'error', message, place: fileOnly(first), related })];
 }

@@ -165,6 +165,9 @@ function tellDose(exercise: At<ExerciseFile>, at: At<LevelFile>, level: Level): 
   // A value that was misread has been told of; without it nothing can be said of the shape.
   const isUnread = (hasKey(exercise, 'dose') && !level.exerciseDose) || (hasKey(at, 'dose') && !level.levelDose);
   if (isUnread) return;
+  const [start, end] = at.node.range ?? [0, 0, 0];
+  const isMisplaced = at.file.findings.some(({ check, place }) => check === 'unknown-key' && place.start >= start && place.start < end);
+  if (isMisplaced) return;
   const layers = [level.exerciseDose, level.levelDose].filter((layer) => layer !== null);
   const isMisread = at.file.findings.some(({ place }) => layers.some((layer) => place.start >= layer.place.start && place.end <= layer.place.end));
   if (isMisread) return;

@@ -24,11 +24,16 @@ export function plainValue(node: unknown, flagged: ReadonlySet<unknown>): unknow
   }
   if (isSeq(node)) return node.items.filter((one) => !flagged.has(one)).map((one) => plainValue(one, flagged));
   if (!isScalar(node)) return null;
-  if (node.type !== 'PLAIN') return String(node.value);
+  if (node.type !== 'PLAIN') return isBlank(String(node.value)) ? '' : String(node.value);
   const text = String(node.source ?? node.value ?? '');
   if (text === '') return null;
   if (text === 'true' || text === 'false') return text === 'true';
   return /^(?:0|-?[1-9]\d{0,14})$/.test(text) ? Number(text) : text;
+}
+
+/** Whether a text has nothing in it that is seen: only spaces, or joiners and marks with nothing to join. */
+function isBlank(text: string): boolean {
+  return /^[\s\p{Cf}]*$/u.test(text);
 }
 
 export function keyText(key: { readonly source?: string; readonly value: unknown }): string {
@@ -127,9 +132,14 @@ function tellKeyName(file: YamlFile, spot: Spot, key: string, error: ErrorObject
   if (!isScalar(pair?.key) || file.flagged.has(pair.key)) return;
   file.flagged.add(pair.key);
   const isCode = /A-Z/.test(String(error.parentSchema?.pattern));
-  const form = (isCode ? key : key.toLowerCase()).replace(/[^A-Za-z0-9]+/g, '-').replace(/^-|-$/g, '');
+  const form = isCode ? 'M-0412' : idFrom(key) || 'heel-raise';
   const what = isCode ? 'a code; a code has letters' : 'an id; an id has small letters';
-  tell(file, 'bad-id', `"${key}" cannot be ${what}, digits and hyphens, such as ${form === '' ? 'heel-raise' : form}.`, rangeOf(pair.key, null));
+  tell(file, 'bad-id', `"${key}" cannot be ${what}, digits and hyphens, such as ${form}.`, rangeOf(pair.key, null));
+}
+
+/** The id that a word was meant as; empty where it has no letters or digits for one. */
+function idFrom(word: string): string {
+  return word.toLowerCase().replace(/[^a-z0-9]+/g, '-').replace(/^-|-$/g, '').slice(0, 63);
 }
 
 function tellUnknownKey(file: YamlFile, spot: Spot, key: string): void {
@@ -138,14 +148,17 @@ function tellUnknownKey(file: YamlFile, spot: Spot, key: string): void {
   file.flagged.add(pair.key);
   const keys = keysAt(file.kind, spot.path);
   const here = keys.filter((one) => isMap(spot.node) && !spot.node.has(one));
-  tell(file, 'unknown-key', `"${key}" is not a key that belongs here.`, rangeOf(pair.key, null), wordHints(key, here.length > 0 ? here : keys));
+  const inside = keys.find((one) => keysAt(file.kind, [...spot.path, one]).includes(key));
+  const hints = inside === undefined ? wordHints(key, here.length > 0 ? here : keys) : [`It belongs inside "${inside}": "${inside}: {${key}: …}".`];
+  tell(file, 'unknown-key', `"${key}" is not a key that belongs here.`, rangeOf(pair.key, null), hints);
 }
 
 /** One right form of what stands under a key, from the example in its description. */
 function exampleAt(file: YamlFile, path: readonly string[]): string | undefined {
   const toKey = path.slice(0, path.findLastIndex((step) => step !== ENTRY) + 1);
   const description = descriptionAt(file.kind, toKey);
-  const example = /Example: (.+?)(?:; .*|, or .*)?\.?$/.exec(description)?.[1];
+  // A sentence is shown whole; of several forms of a quantity the first.
+  const example = /Example: (- .+|.+?(?=; |, or |\.?$))/.exec(description)?.[1];
   return example?.replace(/\.$/, '');
 }
 
@@ -280,7 +293,11 @@ function patternMistake(name: string, data: string, error: ErrorObject, form: st
   if (name === 'picture') {
     return { check: 'picture-unusable', message: `"picture" says "${data}"; a picture lies in pictures/ and is a svg, png, jpg or webp: "picture: pictures/heel-raise.svg".` };
   }
-  return { check: 'bad-id', message: `"${data}" cannot be an id here; an id has small letters, digits and hyphens, a code may have capitals: write ${form}.` };
+  if (schema.pattern.includes('A-Z')) {
+    return { check: 'bad-id', message: `"${data}" cannot be a code; a code has letters, digits and hyphens, and is never a name: write ${form}.` };
+  }
+  const id = idFrom(data);
+  return { check: 'bad-id', message: `"${data}" cannot be an id; an id has small letters, digits and hyphens: write ${id === '' ? form : `"${name}: ${id}"`}.` };
 }
 
 const SIDE_WORDS: ReadonlySet<string> = new Set(['each', 'both', 'middle']);

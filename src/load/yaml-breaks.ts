@@ -1,7 +1,7 @@
 // Where a text can no longer be taken apart into keys and values, in a practitioner's words. The parser
 // notices a bracket or quote that was left open only lines later; here the place is where it opens.
 // Only the first break is told, since the rest follows from it.
-import { type Document, isCollection, visit } from 'yaml';
+import { type Document, visit } from 'yaml';
 import { quoted } from './quoted-sentence.ts';
 
 export interface Break {
@@ -52,20 +52,36 @@ function openQuote(document: Document, text: string, at: number): Break | null {
   return found;
 }
 
-/** The innermost bracket that is open where the parser gave up. */
+/** The innermost bracket that is open where the parser gave up, and that nothing closes before the indent ends it. */
 function openBracket(document: Document, text: string, at: number): Break | null {
-  let found: Break | null = null;
+  let outermost: number | null = null;
   visit(document, {
-    Node: (_, node) => {
-      if (!isCollection(node) || !node.flow || !node.range || node.range[0] >= at) return;
-      const [start, end] = node.range;
-      const closing = text[start] === '[' ? ']' : '}';
-      // A lone pair inside [ ] is a group of keys without brackets of its own.
-      if (!/[[{]/.test(text[start] ?? '') || (text[end - 1] === closing && end - 1 > start)) return;
-      found = { start, end: start + 1, message: `The bracket ${text[start]} that opens here is not closed; its ${closing} is missing.` };
+    Collection: (_, { flow, range }) => {
+      if (!flow || !range || range[0] >= at || !/[[{]/.test(text[range[0]] ?? '')) return undefined;
+      outermost = range[0];
+      return visit.SKIP;
     },
   });
-  return found;
+  const open = outermost === null ? undefined : leftOpen(text, outermost);
+  if (open === undefined) return null;
+  const closing = text[open] === '[' ? ']' : '}';
+  return { start: open, end: open + 1, message: `The bracket ${text[open]} that opens here is not closed; its ${closing} is missing.` };
+}
+
+/** The bracket that is left open among those that begin at a place; undefined where all are closed. */
+function leftOpen(text: string, from: number): number | undefined {
+  const line = lineAt(text, text.lastIndexOf('\n', from) + 1);
+  const indent = line.length - line.trimStart().length;
+  const open: number[] = [];
+  for (const { 0: sign, index } of text.slice(from).matchAll(/"(?:\\.|[^"\\])*"|'(?:''|[^'])*'|(?<=\s)#[^\n]*|[[\]{}]|\n[ ]*(?=\S)/g)) {
+    if (sign.startsWith('\n') && sign.length - 1 <= indent) return open.at(-1);
+    if (sign === '[' || sign === '{') open.push(from + index);
+    if (sign !== ']' && sign !== '}') continue;
+    const last = open.pop();
+    if (last !== undefined && (text[last] === '[') !== (sign === ']')) return last;
+    if (open.length === 0) return undefined;
+  }
+  return open.at(-1);
 }
 
 function onLine(text: string, code: string, start: number, end: number): Break {
