@@ -4,7 +4,7 @@ import { build } from './commands/build.ts';
 import { check } from './commands/check.ts';
 import { complete, completion, type Shell, SHELLS } from './commands/completion.ts';
 import { explain } from './commands/explain.ts';
-import { init } from './commands/init.ts';
+import { type InitOptions, init } from './commands/init.ts';
 import { listExercises, listPlans, REGIONS } from './commands/list.ts';
 import { type CommandResult, type CommonOptions, type Outside, type Session, sessionOf, UsageError } from './commands/session.ts';
 import { type NewOptions, newFile } from './commands/new.ts';
@@ -35,6 +35,8 @@ export function main(args: readonly string[], outside: Outside): number {
   };
   try {
     const program = programme(running);
+    // For what goes wrong before a command runs; a command then says its name in full.
+    running.command = program.commands.find((one) => args.includes(one.name()))?.name() ?? '';
     if (args.length === 0) program.outputHelp();
     else program.parse(args, { from: 'user' });
     return running.status;
@@ -51,7 +53,7 @@ function ended(cause: unknown, running: Running): number {
     return 2;
   }
   if (cause instanceof UsageError) {
-    outside.err.write(`carryover: ${cause.message}.\n`);
+    outside.err.write(`carryover: ${cause.message}${/[.?]$/.test(cause.message) ? '' : '.'}\n`);
     writeEnvelope(running, { status: 2, findings: [], data: null, out: '', log: '' });
     return 2;
   }
@@ -107,7 +109,8 @@ function startCommands(program: Command, running: Running): void {
   program.commandsGroup('To start:');
   add(program, running, 'init', 'Start a practice folder that builds at once; never writes over a file')
     .argument('[folder]', 'where; here, if left out')
-    .action((folder: string | undefined, _: unknown, command: Command) => run(running, command, (session) => init(session, folder)));
+    .option('--refresh', 'only let the editor offer the ids that the folder has now')
+    .action((folder: string | undefined, options: InitOptions, command: Command) => run(running, command, (session) => init(session, folder, options)));
   newCommand(program, running);
 }
 

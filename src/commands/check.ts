@@ -6,6 +6,8 @@ import { readHandouts, readPage } from '../handouts/disk.ts';
 import { type FateSetting, fateOf } from '../handouts/changes.ts';
 import { indexPage } from '../handouts/index-page.ts';
 import type { IndexedPlan, PlanWithoutSheet } from '../render/index-view.ts';
+import { asSet } from '../check/plan-checks.ts';
+import { oldEditorIds } from './editor-ids.ts';
 import { compileWork, countsOf, filesRead, findingsReport, isFailing, shownFindings, summaryLine, type Work } from './compiled.ts';
 import { type CommandResult, namedFiles, openFolder, type Session } from './session.ts';
 
@@ -23,6 +25,7 @@ export function check(session: Session, what: readonly string[], { handouts }: C
     const { pages } = readHandouts(open.root);
     found.push(...auditHandouts({ pages, read: (path) => readPage(open.root, path) }, work, setting));
   } else found.push(...ownTemplateFindings(work, setting, session));
+  if (named === null) found.push(...asSet(oldEditorIds(open.folder, work.compiled), work.compiled.practice));
   const findings = inOrder(found);
   const counts = countsOf(findings, filesRead(work));
   const report = findingsReport(findings, session);

@@ -1,11 +1,19 @@
 // `carryover init`: a practice folder that builds at once. It never writes over a file.
-import { existsSync, mkdirSync, writeFileSync } from 'node:fs';
+import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { dirname, join, relative, resolve } from 'node:path';
 import { readShipped, shippedFiles } from '../load/shipped-files.ts';
-import { type CommandResult, type Session, UsageError } from './session.ts';
+import { EDITOR_SCHEMAS, editorSchemas } from '../load/editor-schemas.ts';
+import { diskFolder, type Folder } from '../load/folder.ts';
+import { filesById } from '../load/library.ts';
+import { compile } from '../build.ts';
+import { idsOf } from './editor-ids.ts';
+import { type CommandResult, openFolder, type Session, UsageError } from './session.ts';
 
 const FIRST_FOLDER = 'examples/first-folder';
-const SCHEMAS = '.schemas';
+
+export interface InitOptions {
+  readonly refresh?: boolean;
+}
 
 /** The starting files, by path in the new folder. */
 function startingFiles(): ReadonlyMap<string, string> {
@@ -13,16 +21,12 @@ function startingFiles(): ReadonlyMap<string, string> {
   for (const name of shippedFiles(FIRST_FOLDER)) {
     files.set(name.replace(/^dot-/, '.'), readShipped(`${FIRST_FOLDER}/${name}`));
   }
-  // Editors with a YAML language server complete and check the files by these.
-  for (const name of shippedFiles('schemas').filter((one) => one !== 'output.schema.json')) {
-    files.set(`${SCHEMAS}/${name}`, readShipped(`schemas/${name}`));
-  }
   files.set('.vscode/settings.json', `${JSON.stringify(editorSettings(), null, 2)}\n`);
   return files;
 }
 
 function editorSettings(): object {
-  const schema = (name: string) => `./${SCHEMAS}/${name}.schema.json`;
+  const schema = (name: string) => `./${EDITOR_SCHEMAS}/${name}.schema.json`;
   return {
     'yaml.schemas': {
       [schema('practice')]: 'practice.yaml',
@@ -33,8 +37,11 @@ function editorSettings(): object {
   };
 }
 
-export function init({ outside }: Session, where: string | undefined): CommandResult {
+/** Starts a folder; with `refresh`, makes the editor's schemas of a folder anew, with its own ids. */
+export function init(session: Session, where: string | undefined, { refresh }: InitOptions): CommandResult {
+  const { outside } = session;
   const root = resolve(outside.cwd, where ?? '.');
+  if (refresh) return refreshed(session, where);
   const written: string[] = [];
   const kept: string[] = [];
   for (const [path, text] of startingFiles()) {
@@ -51,6 +58,7 @@ export function init({ outside }: Session, where: string | undefined): CommandRe
     }
     written.push(path);
   }
+  written.push(...writeSchemas(root));
   const folder = relative(outside.cwd, root) || '.';
   const go = folder === '.' ? '' : `cd ${folder} && `;
   const lines = [
@@ -60,4 +68,30 @@ export function init({ outside }: Session, where: string | undefined): CommandRe
     `Next: ${go}carryover build, then open handouts/index.html.`,
   ];
   return { status: 0, findings: [], data: { folder, written }, out: `${lines.join('\n')}\n`, log: '' };
+}
+
+function refreshed(session: Session, where: string | undefined): CommandResult {
+  const { root } = openFolder({ ...session, folderOption: where ?? session.folderOption });
+  const written = writeSchemas(root);
+  const out = written.length === 0 ? 'The editor knows all ids already.\n' : 'The editor now offers the ids that this folder has.\n';
+  return { status: 0, findings: [], data: { folder: relative(session.outside.cwd, root) || '.', written }, out, log: '' };
+}
+
+/** The schemas are ours to write, so that they keep up with the folder; the practice's files are not. */
+function writeSchemas(root: string): string[] {
+  const written: string[] = [];
+  for (const [path, text] of schemasOf(diskFolder(root))) {
+    const target = join(root, path);
+    if (existsSync(target) && readFileSync(target, 'utf8') === text) continue;
+    mkdirSync(dirname(target), { recursive: true });
+    writeFileSync(target, text);
+    written.push(path);
+  }
+  return written;
+}
+
+function schemasOf(folder: Folder): ReadonlyMap<string, string> {
+  const exercises = [...filesById(folder, 'exercises', 'duplicate-exercise').byId.keys()];
+  const compiled = compile(folder, { plans: [], exercises });
+  return editorSchemas(idsOf(compiled));
 }

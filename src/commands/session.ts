@@ -140,7 +140,7 @@ export function namedFiles(words: readonly string[], open: OpenFolder, session: 
     const path = pathIn(word, open, session);
     if (path === PRACTICE_FILE) continue;
     if (exercises.has(word) || path?.startsWith('exercises/')) named.exercises.push(idOf(word, exercises, 'exercise', open, session));
-    else named.plans.push(idOf(word, plans, 'plan', open, session, exercises.keys()));
+    else named.plans.push(idOf(word, plans, 'plan or exercise', open, session, exercises));
   }
   return named;
 }
@@ -148,16 +148,16 @@ export function namedFiles(words: readonly string[], open: OpenFolder, session: 
 function idOf(
   word: string,
   byId: ReadonlyMap<string, string>,
-  what: 'plan' | 'exercise',
+  what: 'plan' | 'exercise' | 'plan or exercise',
   open: OpenFolder,
   session: Session,
-  alsoKnown: Iterable<string> = [],
+  alsoKnown: ReadonlyMap<string, string> = new Map(),
 ): string {
   if (byId.has(word)) return word;
   const path = pathIn(word, open, session);
   const byPath = [...byId].find(([, file]) => file === path);
   if (byPath) return byPath[0];
-  const near = nearest(word, [...byId.keys(), ...alsoKnown]);
+  const near = nearest(word, word.includes('/') ? [...byId.values(), ...alsoKnown.values()] : [...byId.keys(), ...alsoKnown.keys()]);
   const hint = near === undefined ? '' : `; did you mean "${near}"?`;
   throw new UsageError(`there is no ${what} "${word}"${hint}`);
 }

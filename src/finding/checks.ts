@@ -112,6 +112,7 @@ export const CHECKS = {
   'handout-extra': error('A sheet belongs to no plan that could be built.', 'Run "carryover build": it moves the sheet to handouts/outdated/.', 'Common practice: what is handed out is what the plan says.'),
   'handout-stale': error('A sheet is not what its plan, exercises and settings say now.', 'Run "carryover build".', 'Common practice: what is handed out is what the plan says.'),
   'handout-edited': error('A sheet was changed by hand after it was built, so that no plan answers for it.', 'Put the change into the plan, and run "carryover build".', 'Common practice: what is handed out is what the plan says.'),
+  'editor-ids-old': note('The editor completes the ids that the folder had when it was last told.', 'Run "carryover init --refresh".'),
   // The plan as a whole: each can be accepted with a reason
   'concern-conflict': warning('An exercise asks something of the body, or takes a position, that one of the person\'s concerns limits.', 'Choose another exercise or level, or accept it with the reason.', 'The limits of each concern are named in the vocabulary; common practice, no source.'),
   'kit-missing': warning('An exercise, or its load, needs something that the person does not have, in some week of the plan.', 'Choose another exercise or level, or add it to kit under limits: a band by its name, weight for kilograms and pounds. Without kit there, anything is taken to be at hand.'),

@@ -21,10 +21,10 @@ export function auditHandouts(handouts: Handouts, printing: Printing, setting: F
     found.push(...auditPlan(plan, handouts, printing, setting));
   }
   if (setting.isNamed) return found;
-  const extra = Map.groupBy(handouts.pages, (path) => planOfPage(path));
-  for (const [plan, paths] of extra) {
-    if (plan === null || known.has(plan)) continue;
-    found.push(...sheetFinding('handout-extra', inOrderOf(plan, paths), `There is no plan ${plan} that this sheet belongs to; run "carryover build" to move it away.`));
+  const plans = new Set(handouts.pages.flatMap((path) => planOfPage(path) ?? []));
+  for (const plan of plans) {
+    if (known.has(plan)) continue;
+    found.push(...sheetFinding('handout-extra', pagesThere(plan, handouts), `There is no plan ${plan} that this sheet belongs to; run "carryover build" to move it away.`));
   }
   return found;
 }
@@ -34,13 +34,12 @@ function auditPlan(plan: CompiledPlan, handouts: Handouts, printing: Printing, s
   if (fate.kind === 'closed') return [];
   const { id } = plan;
   if (fate.kind === 'no-sheet') {
-    const there = pathsOf(id).filter((one) => handouts.pages.includes(one));
-    return sheetFinding('handout-stale', there, `This sheet is older than the mistakes that plan ${id} or its settings have now; do not hand it out.`);
+    return sheetFinding('handout-stale', pagesThere(id, handouts), `This sheet is older than the mistakes that plan ${id} or its settings have now; do not hand it out.`);
   }
   const outcome = pagesOf(plan, printing);
   if (!outcome.ok) return [outcome.finding];
-  const byFault = Map.groupBy(outcome.pages.files, ([path, page]) => faultOf(handouts.read(path), page));
-  const paths = (fault: Fault) => (byFault.get(fault) ?? []).map(([path]) => path);
+  const faults = [...outcome.pages.files].map(([path, page]) => ({ path, fault: faultOf(handouts.read(path), page) }));
+  const paths = (wanted: Fault) => faults.filter(({ fault }) => fault === wanted).map(({ path }) => path);
   const what = paths('missing').length === outcome.pages.files.size ? `Plan ${id} has no sheet yet` : `This page of plan ${id} is not there`;
   return [
     ...sheetFinding('handout-missing', paths('missing'), `${what}; run "carryover build".`),
@@ -57,8 +56,9 @@ function faultOf(there: string | undefined, page: string): Fault {
   return there === page ? null : 'stale';
 }
 
-function inOrderOf(plan: string, paths: readonly string[]): readonly string[] {
-  return pathsOf(plan).filter((path) => paths.includes(path));
+/** The pages of a plan that lie there, the sheet first. */
+function pagesThere(plan: string, { pages }: Handouts): readonly string[] {
+  return pathsOf(plan).filter((path) => pages.includes(path));
 }
 
 type HandoutCheck = 'handout-missing' | 'handout-extra' | 'handout-stale' | 'handout-edited';
@@ -67,6 +67,6 @@ type HandoutCheck = 'handout-missing' | 'handout-extra' | 'handout-stale' | 'han
 function sheetFinding(check: HandoutCheck, paths: readonly string[], message: string): readonly Finding[] {
   const [first, ...others] = paths;
   if (first === undefined) return [];
-  const related = others.map((path) => ({ message: 'The same of this page.', place: fileOnly(path) }));
+  const related = others.map((path) => ({ message: 'This page too.', place: fileOnly(path) }));
   return [finding({ check, severity: 'error', message, place: fileOnly(first), related })];
 }

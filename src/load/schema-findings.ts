@@ -72,7 +72,7 @@ function spotAt(file: YamlFile, pointer: string): Spot {
   for (const raw of pointer.split('/').slice(1)) {
     const step = raw.replaceAll('~1', '/').replaceAll('~0', '~');
     if (isMap(node)) {
-      const pair = node.items.find((one) => isScalar(one.key) && keyText(one.key) === step);
+      const pair = node.items.find((one) => isScalar(one.key) && !file.flagged.has(one.key) && keyText(one.key) === step);
       key = isScalar(pair?.key) ? (pair.key as Node) : null;
       node = pair?.value ?? key;
       path.push(step);
@@ -317,6 +317,7 @@ function typeMistake(name: string, error: ErrorObject, spot: Spot, form: string,
       const { check, says, write } = reading.misread;
       return { check, message: `"${name}" ${says}; write ${write === undefined ? form : `"${name}: ${write}"`}.` };
     }
+    return { check: 'wrong-kind', message: `"${name}" is a number without quotes; write "${name}: ${String(error.data)}".` };
   }
   if (name === 'sides' && kind === 'value' && SIDE_WORDS.has(String(error.data))) {
     const message = `"sides: ${String(error.data)}" is not said here: the level of the exercise decides that; choose another "level", or write what differs between the sides, such as ${form}.`;

@@ -36,7 +36,7 @@ function schemaFile(name: string): Schema {
 export function validatorOf(kind: FileKind): ValidateFunction {
   if (!validator) {
     validator = new Ajv2020({
-      strict: true, strictRequired: false, allowUnionTypes: true, allErrors: true, verbose: true, keywords: ['quantity'],
+      strict: true, strictRequired: false, allowUnionTypes: true, allErrors: true, verbose: true, keywords: ['quantity', 'ids'],
     });
     for (const name of NAMES) validator.addSchema(schemaFile(`${name}.schema.json`));
   }

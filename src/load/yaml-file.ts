@@ -93,12 +93,19 @@ function parsed(text: string): readonly Document[] {
 
 type Tell = (check: CheckName, message: string, start: number, end: number) => void;
 
-function tellDuplicates({ source }: YamlFile, document: Document, tell: Tell): void {
-  for (const { code, pos } of document.errors) {
-    if (code !== 'DUPLICATE_KEY') continue;
-    const name = /^"?([^\s:"]+)/.exec(source.text.slice(pos[0]))?.[1] ?? 'this key';
-    tell('duplicate-key', `"${name}" stands twice here; keep one.`, pos[0], pos[0] + name.length);
+/** A key that stands twice: the first is read, the others are told of and left out. */
+function tellDuplicates({ source, flagged }: YamlFile, document: Document, tell: Tell): void {
+  const starts = new Set(document.errors.flatMap(({ code, pos }) => (code === 'DUPLICATE_KEY' ? [pos[0]] : [])));
+  if (starts.size === 0) return;
+  for (const start of starts) {
+    const name = /^"?([^\s:"]+)/.exec(source.text.slice(start))?.[1] ?? 'this key';
+    tell('duplicate-key', `"${name}" stands twice here; keep one.`, start, start + name.length);
   }
+  visit(document, {
+    Pair: (_, { key }) => {
+      if (isScalar(key) && key.range && starts.has(key.range[0])) flagged.add(key);
+    },
+  });
 }
 
 /** Whether the tree can be trusted: nothing in it, or in the lines before it was parsed, could not be taken apart. */

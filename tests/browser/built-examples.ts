@@ -1,4 +1,5 @@
-// The handouts of both example folders, built in a place of their own; on either paper.
+// The handouts of both example folders, built in a place of their own, on either paper; and those of
+// a plan that is gone, as they lie among the outdated ones.
 import {
   cpSync,
   mkdtempSync,
@@ -18,7 +19,7 @@ export type Paper = 'a4' | 'letter';
 export interface BuiltPage {
   /** "saltmarsh M-0412.clinic.html, letter". */
   readonly name: string;
-  readonly kind: 'sheet' | 'clinic copy' | 'index';
+  readonly kind: 'sheet' | 'clinic copy' | 'index' | 'outdated sheet';
   readonly paper: Paper;
   readonly url: string;
   readonly html: string;
@@ -45,15 +46,34 @@ function builtPages(root: string, example: string, paper: Paper): BuiltPage[] {
   const text = readFileSync(settings, 'utf8').replace(/^paper: \w+/m, `paper: ${paper}`);
   if (!text.includes(`\npaper: ${paper}`)) throw new Error(`${example} does not set its paper`);
   writeFileSync(settings, text);
+  build(folder);
+  const later = `${folder}-later`;
+  cpSync(folder, later, { recursive: true });
+  rmSync(join(later, 'plans'), { recursive: true });
+  build(later);
+  const outdated = pagesIn(later, join('handouts', 'outdated')).filter(
+    ({ url }) => !url.endsWith('.clinic.html'),
+  );
+  return [...pagesIn(folder, 'handouts'), ...outdated].map((page) => ({
+    ...page,
+    name: `${example} ${page.name}, ${paper}`,
+    paper,
+  }));
+}
+
+function build(folder: string): void {
   const { status, out, err } = runIn(folder, ['build']);
-  if (status !== 0) throw new Error(`${example} does not build:\n${out}${err}`);
-  const names = readdirSync(join(folder, 'handouts')).filter((name) => name.endsWith('.html'));
+  if (status !== 0) throw new Error(`${folder} does not build:\n${out}${err}`);
+}
+
+function pagesIn(folder: string, under: string): Omit<BuiltPage, 'paper'>[] {
+  const names = readdirSync(join(folder, under)).filter((name) => name.endsWith('.html'));
   return names.map((name) => {
-    const path = join(folder, 'handouts', name);
+    const path = join(folder, under, name);
+    const isOutdated = under.endsWith('outdated');
     return {
-      name: `${example} ${name}, ${paper}`,
-      kind: kindOf(name),
-      paper,
+      name: isOutdated ? `outdated ${name}` : name,
+      kind: isOutdated ? 'outdated sheet' : kindOf(name),
       url: pathToFileURL(path).href,
       html: readFileSync(path, 'utf8'),
     };

@@ -23,6 +23,8 @@ const PAPERS: Record<Paper, readonly [number, number]> = { a4: [210, 297], lette
 const MARGINS = { top: 14, side: 16, bottom: 18 };
 /** Common practice, no source: what a pen finds without aiming. */
 const LEAST_BOX_MM = 8;
+/** The English pack's words on a sheet that must not be used any more. */
+const STAMP = 'Outdated. Do not use.';
 
 interface Printed {
   readonly pdf: Buffer;
@@ -60,7 +62,7 @@ else {
         );
       }
       expect(headingsLeftAlone(made, pageOf)).toEqual([]);
-      if (built.kind === 'sheet') {
+      if (built.kind.endsWith('sheet')) {
         expect(tornApart(made, pageOf, height - MARGINS.top - MARGINS.bottom)).toEqual([]);
         expect(made.boxes.length).toBeGreaterThan(0);
         const least = (key: 'widthMm' | 'heightMm') =>
@@ -155,18 +157,20 @@ function tornApart(
     .map(({ text }) => text);
 }
 
-/** What the foot of each page lacks, and pages with nothing but a foot. */
+/** What each page lacks: words of its own, the number at its foot, the stamp where it is outdated. */
 function wordsMissing({ kind, html }: BuiltPage, lines: string[][], count: number): string[] {
   const number = /[Ss]heet ([A-Z0-9]{4} [A-Z0-9]{4}), visit/.exec(html)?.[1];
   if (kind !== 'index' && !number) throw new Error('the page has no sheet number');
   const missing = lines.flatMap((page, at) => {
     const foot = page.slice(-2).join(' ');
+    const isCounted = foot.replace(/ /g, '').endsWith(`${at + 1}/${count}`);
+    const isNumbered = kind === 'index' || foot.includes(number ?? '');
+    const isStamped = kind !== 'outdated sheet' || page[0]?.includes(STAMP);
     return [
       ...(page.length > 2 ? [] : [`page ${at + 1} is empty`]),
-      ...(foot.replace(/ /g, '').endsWith(`${at + 1}/${count}`)
-        ? []
-        : [`page ${at + 1} ends with ${foot}`]),
-      ...(kind === 'index' || foot.includes(number ?? '') ? [] : [`page ${at + 1} has no number`]),
+      ...(isCounted ? [] : [`page ${at + 1} ends with ${foot}`]),
+      ...(isNumbered ? [] : [`page ${at + 1} has no sheet number`]),
+      ...(isStamped ? [] : [`page ${at + 1} is not stamped`]),
     ];
   });
   return lines.length === count ? missing : [`${lines.length} pages of ${count} have words`];

@@ -27,7 +27,7 @@ const ajv = new Ajv2020({
   strictRequired: false,
   allowUnionTypes: true,
   allErrors: true,
-  keywords: ['quantity'],
+  keywords: ['quantity', 'ids'],
 });
 for (const schema of schemas.values()) ajv.addSchema(schema);
 

@@ -9,7 +9,7 @@ const FILES = ['practice', 'exercise', 'plan', 'people'];
 const SHARED = 'quantities';
 // What a type cannot say; the validator and the reader hold to it.
 const UNSAID = new Set([
-  '$schema', '$id', '$defs', 'quantity', 'pattern', 'minimum', 'maximum', 'minItems', 'maxItems', 'minLength',
+  '$schema', '$id', '$defs', 'quantity', 'ids', 'pattern', 'minimum', 'maximum', 'minItems', 'maxItems', 'minLength',
   'minProperties', 'maxProperties', 'uniqueItems', 'oneOf', 'dependentRequired', 'propertyNames', 'description',
 ]);
 

@@ -1,12 +1,12 @@
 // What must hold whatever stands in the files: nothing throws, every finding has a place in its file
 // and is a sentence in a practitioner's words, none is told twice, and a plan without errors has
 // numbers the right way round and prints.
-import { type Compiled, compile, errorsOf } from '../../src/build.ts';
+import { compile, errorsOf } from '../../src/build.ts';
 import type { Finding } from '../../src/finding/finding.ts';
 import { positionOf } from '../../src/finding/place.ts';
-import { pagesOf } from '../../src/handouts/pages.ts';
+import { pagesOf, type Printing } from '../../src/handouts/pages.ts';
 import { loadWording } from '../../src/handouts/wording.ts';
-import { type Folder, memoryFolder } from '../../src/load/folder.ts';
+import { memoryFolder } from '../../src/load/folder.ts';
 import { loadTemplates } from '../../src/load/templates.ts';
 import { findingsText } from '../../src/render/findings-text.ts';
 import { numbersJson } from '../../src/render/numbers-json.ts';
@@ -45,7 +45,7 @@ export function held(files: Files): Held {
     ...(took > SLOW_MS ? [`took ${Math.round(took)} ms`] : []),
     ...findings.flatMap((one) => findingFaults(one, files)),
     ...toldTwice(findings),
-    ...printFaults(folder, compiled, findings),
+    ...printFaults({ compiled, templates, wording: wording.value }, findings),
   ];
   if (findingsText(findings, SCREEN) === '' && findings.length > 0) broken.push('findings, but no text');
   const printed = compiled.plans.filter((one) => errorsOf(one, findings).length === 0).length;
@@ -82,12 +82,12 @@ function toldTwice(findings: readonly Finding[]): string[] {
   });
 }
 
-function printFaults(folder: Folder, compiled: Compiled, findings: readonly Finding[]): string[] {
-  const wording = loadWording(folder, compiled).value;
+function printFaults(printing: Printing, findings: readonly Finding[]): string[] {
+  const { compiled } = printing;
   return compiled.plans.flatMap((one) => {
     if (one.plan?.closed || errorsOf(one, findings).length > 0) return [];
     if (!one.numbers) return [`plan ${one.id} has no errors and no numbers`];
-    const outcome = pagesOf(one, { compiled, templates, wording });
+    const outcome = pagesOf(one, printing);
     if (!outcome.ok) return [`plan ${one.id} does not print: ${outcome.finding.message}`];
     const slips = [...outcome.pages.files].flatMap(([path, text]) =>
       (text.match(/\b(undefined|NaN|Infinity)\b|\[object/g) ?? []).map((slip) => `${path} prints ${slip}`),
