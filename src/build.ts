@@ -3,6 +3,7 @@
 import { checkFolder } from './check/folder-checks.ts';
 import { checkPlan } from './check/plan-checks.ts';
 import { settingFindings } from './check/practice-settings.ts';
+import { levelsWithoutTime } from './compute/item-week.ts';
 import { planNumbers } from './compute/plan-numbers.ts';
 import type { PlanNumbers } from './compute/numbers.ts';
 import type { CheckName } from './finding/checks.ts';
@@ -60,7 +61,7 @@ export interface Named {
 export function compile(folder: Folder, named: Named | null): Compiled {
   const settings = loadSettings(folder);
   const { practice } = settings;
-  const library = openLibrary(folder, { practice, folder });
+  const library = withDoses(openLibrary(folder, { practice, folder }), practice);
   const { byId, findings: duplicatePlans } = plansOf(folder);
   const found: Finding[] = [...settings.findings];
   if (named === null) found.push(...library.duplicates, ...duplicatePlans);
@@ -72,13 +73,30 @@ export function compile(folder: Folder, named: Named | null): Compiled {
   });
   const kept = plans.filter(({ plan }) => named !== null || !plan?.closed);
   for (const plan of kept) found.push(...plan.findings);
-  const personal = personalFindings(folder, settings, library, plans, named === null);
+  const looksPersonal = personalFindings(folder, settings, library, plans, named === null);
+  // A value that is a mistake is not also a telephone number.
+  const personal = looksPersonal.filter((one) => !found.some((other) => other.severity === 'error' && isSamePlace(one, other)));
   const withPersonal = plans.map((plan) => ({
     ...plan,
     findings: inOrder([...plan.findings, ...personal.filter(({ place }) => place.source.file === plan.file)]),
   }));
   const own = found.filter((one) => !followsFromSettings(one, settings.unread));
   return { practice, people: settings.people, plans: withPersonal, library, findings: inOrder([...own, ...personal]) };
+}
+
+/** The library with what only the finished doses of a sound exercise show. */
+function withDoses(library: Library, practice: Practice): Library {
+  const judgedById = new Map<string, LoadedExercise>();
+  const judge = (one: LoadedExercise): LoadedExercise =>
+    one.exercise && one.findings.length === 0 ? { ...one, findings: levelsWithoutTime(one.exercise, practice) } : one;
+  return {
+    ...library,
+    load: (id) => {
+      const loaded = library.load(id);
+      if (loaded && !judgedById.has(id)) judgedById.set(id, judge(loaded));
+      return judgedById.get(id);
+    },
+  };
 }
 
 const LOOKS_UP: Readonly<Partial<Record<CheckName, readonly LookedUp[]>>> = {
@@ -89,6 +107,10 @@ const LOOKS_UP: Readonly<Partial<Record<CheckName, readonly LookedUp[]>>> = {
 /** A word that is only unknown because the list of practice.yaml that would have it could not be read. */
 function followsFromSettings({ check, place }: Finding, unread: ReadonlySet<LookedUp>): boolean {
   return place.source.file !== PRACTICE_FILE && (LOOKS_UP[check]?.some((list) => unread.has(list)) ?? false);
+}
+
+function isSamePlace({ place: one }: Finding, { place: other }: Finding): boolean {
+  return one.source.file === other.source.file && one.start < other.end && other.start < one.end;
 }
 
 /** What looks personal in the files that were read; in a build of everything, in the diaries too. */
@@ -187,10 +209,15 @@ function followsFrom(one: Finding, before: readonly Finding[]): boolean {
   });
 }
 
+/** Whether a folder of plans or exercises is out of reach, so that nothing can be said to be gone. */
+function isFolderLinked(check: CheckName, file: string): boolean {
+  return check === 'file-linked' && !/\.ya?ml$/.test(file);
+}
+
 /** Whether an error belongs to every plan: one in the settings, the people, a template, or a private file that git tracks. */
 export function belongsToAll({ check, place }: Finding): boolean {
   const { file } = place.source;
-  return file === PRACTICE_FILE || file === PEOPLE_FILE || file.startsWith('templates/') || check === 'private-file-tracked';
+  return file === PRACTICE_FILE || file === PEOPLE_FILE || file.startsWith('templates/') || check === 'private-file-tracked' || isFolderLinked(check, file);
 }
 
 /** The errors that cost a plan its sheet. */

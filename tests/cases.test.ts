@@ -15,18 +15,28 @@ describe('case', () => {
 
   it('stands on a base folder without findings', () => {
     const root = freshFolder();
-    expect(runIn(root, ['check'])).toEqual({ status: 0, out: 'No findings in 5 files.\n', err: '' });
+    expect(runIn(root, ['check'])).toEqual({
+      status: 0,
+      out: 'No findings in 5 files.\n',
+      err: '',
+    });
   });
 });
 
 // A key is named as it was written, in quotes; outside quotes these are a programmer's words.
-const PROGRAMMER = /\b(schema|propert(y|ies)|enum|null|undefined|mapping|scalar|token|regex|must match|object|array|string|boolean|parse[rd]?|node)\b/i;
+const PROGRAMMER =
+  /\b(schema|propert(y|ies)|enum|null|undefined|mapping|scalar|token|regex|must match|object|array|string|boolean|parse[rd]?|node)\b/i;
 
 describe('a message', () => {
-  const sentences = caseNames().flatMap((name) => sentencesIn(expectedOf(name) ?? '').map((one) => [name, one] as const));
+  const sentences = caseNames().flatMap((name) =>
+    sentencesIn(expectedOf(name) ?? '').map((one) => [name, one] as const),
+  );
 
   it('is there for each case that exits with 1', () => {
-    const silent = caseNames().filter((name) => /exit 1/.test(expectedOf(name) ?? '') && sentencesIn(expectedOf(name) ?? '').length === 0);
+    const silent = caseNames().filter(
+      (name) =>
+        /exit 1/.test(expectedOf(name) ?? '') && sentencesIn(expectedOf(name) ?? '').length === 0,
+    );
     expect(silent).toEqual([]);
     expect(sentences.length).toBeGreaterThan(100);
   });
@@ -37,8 +47,15 @@ describe('a message', () => {
   });
 });
 
-/** The sentence below each `file:line:column  severity  check`. */
+/** What stands below each `file:line:column  severity  check`, hints too, but not the lines of the file; and each message in JSON. */
 function sentencesIn(printed: string): string[] {
   const lines = printed.split('\n');
-  return lines.flatMap((line, i) => (/^\S+:\d+:\d+ {2}(error|warning|note) {2}\S+$/.test(line) ? [lines[i + 1] ?? ''] : []));
+  const inText = lines.flatMap((line, i) => {
+    if (!/^\S.*:\d+:\d+ {2}(error|warning|note) {2}\S+$/.test(line)) return [];
+    const end = lines.indexOf('', i);
+    const below = lines.slice(i + 1, end === -1 ? undefined : end);
+    return [below.filter((one) => !/^ *\d* \|/.test(one)).join(' ')];
+  });
+  const inJson = [...printed.matchAll(/^ *"message": (".*"),$/gm)];
+  return [...inText, ...inJson.map(([, message = '""']) => JSON.parse(message) as string)];
 }

@@ -6,11 +6,24 @@ import { describe, expect, it } from 'vitest';
 const src = join(import.meta.dirname, '..', 'src');
 
 /** A file imports from its own floor or from those before it. */
-const FLOORS = ['units', 'finding', 'model', 'load', 'compute', 'check', 'render', 'build.ts', 'handouts', 'commands', 'main.ts'];
+const FLOORS = [
+  'units',
+  'finding',
+  'model',
+  'load',
+  'compute',
+  'check',
+  'render',
+  'build.ts',
+  'handouts',
+  'commands',
+  'main.ts',
+];
 
 /** No disk, clock, chance, terminal, or locale of the machine. */
 const PURE = ['units', 'finding', 'model', 'compute', 'check', 'render'];
-const OUTSIDE = /from 'node:|\bprocess\.|\bconsole\.|\bDate\.now\b|new Date\(\)|Math\.random|\.toLocale|localeCompare|\bfetch\(/;
+const OUTSIDE =
+  /from 'node:|\bprocess\.|\bconsole\.|\bDate\.now\b|new Date\(\)|Math\.random|\.toLocale|localeCompare|\bfetch\(/;
 
 const files = (readdirSync(src, { recursive: true }) as string[])
   .map((path) => path.replaceAll('\\', '/'))
@@ -23,7 +36,9 @@ function floorOf(path: string): number {
 
 function importsOf(path: string): string[] {
   const text = readFileSync(join(src, path), 'utf8');
-  const found = [...text.matchAll(/^(?:import|export)[\s\S]*?from '(\.[^']+)'/gm)].map((match) => match[1] ?? '');
+  const found = [...text.matchAll(/^(?:import|export)[\s\S]*?from '(\.[^']+)'/gm)].map(
+    (match) => match[1] ?? '',
+  );
   return found.map((one) => posix.join(posix.dirname(path), one));
 }
 
@@ -59,7 +74,9 @@ describe('the floors', () => {
   });
 
   it.each(PURE)('keep %s pure', (floor) => {
-    const impure = files.filter((path) => path.startsWith(`${floor}/`) && OUTSIDE.test(readFileSync(join(src, path), 'utf8')));
+    const impure = files.filter(
+      (path) => path.startsWith(`${floor}/`) && OUTSIDE.test(readFileSync(join(src, path), 'utf8')),
+    );
     expect(impure).toEqual([]);
   });
 });

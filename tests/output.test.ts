@@ -5,8 +5,15 @@ import { Ajv2020 } from 'ajv/dist/2020.js';
 import { afterAll, describe, expect, it } from 'vitest';
 import { freshFolder, runIn } from './support/cases.ts';
 
-const schema = JSON.parse(readFileSync(join(import.meta.dirname, '..', 'schemas', 'output.schema.json'), 'utf8'));
-const validate = new Ajv2020({ strict: true, strictRequired: false, allowUnionTypes: true, allErrors: true }).compile(schema);
+const schema = JSON.parse(
+  readFileSync(join(import.meta.dirname, '..', 'schemas', 'output.schema.json'), 'utf8'),
+);
+const validate = new Ajv2020({
+  strict: true,
+  strictRequired: false,
+  allowUnionTypes: true,
+  allErrors: true,
+}).compile(schema);
 
 const root = freshFolder();
 afterAll(() => rmSync(root, { recursive: true, force: true }));
@@ -19,9 +26,19 @@ function documentOf(args: readonly string[]) {
 }
 
 const COMMANDS: readonly (readonly string[])[] = [
-  ['check'], ['check', 'M-0412'], ['build'], ['build', 'M-0412'], ['check', '--handouts'], ['show', 'M-0412'],
-  ['list', 'exercises'], ['list', 'exercises', 'nothing-like-it'], ['list', 'plans'], ['list', 'plans', '--due'],
-  ['explain', 'side-balance'], ['explain'], ['init', 'another'],
+  ['check'],
+  ['check', 'M-0412'],
+  ['build'],
+  ['build', 'M-0412'],
+  ['check', '--handouts'],
+  ['show', 'M-0412'],
+  ['list', 'exercises'],
+  ['list', 'exercises', 'nothing-like-it'],
+  ['list', 'plans'],
+  ['list', 'plans', '--due'],
+  ['explain', 'side-balance'],
+  ['explain'],
+  ['init', 'another'],
 ];
 
 describe('standard output with --format json', () => {
@@ -29,11 +46,21 @@ describe('standard output with --format json', () => {
     const { status, document, errors } = documentOf(args);
     expect(errors).toEqual([]);
     expect(status).toBe(0);
-    expect(document).toMatchObject({ version: 1, command: args[0] === 'list' ? `list ${args[1]}` : args[0], ok: true });
+    expect(document).toMatchObject({
+      version: 1,
+      command: args[0] === 'list' ? `list ${args[1]}` : args[0],
+      ok: true,
+    });
     expect(document.data).not.toBeNull();
   });
 
-  it.each([['show', 'M-0413'], ['build', 'nobody'], ['check', '--today', 'yesterday'], ['explain', 'side-balanse'], ['chekc']])('%s %s: on 2 too', (...args) => {
+  it.each([
+    ['show', 'M-0413'],
+    ['build', 'nobody'],
+    ['check', '--today', 'yesterday'],
+    ['explain', 'side-balanse'],
+    ['chekc'],
+  ])('%s %s: on 2 too', (...args) => {
     const { status, document, errors } = documentOf(args);
     expect(errors).toEqual([]);
     expect(status).toBe(2);
@@ -48,6 +75,17 @@ describe('standard output with --format json', () => {
     writeFileSync(plan, text);
     expect(errors).toEqual([]);
     expect(status).toBe(1);
-    expect(document).toMatchObject({ ok: false, findings: [{ check: 'out-of-range', severity: 'error', file: 'plans/M-0412.yaml', line: 10, column: 8 }] });
+    expect(document).toMatchObject({
+      ok: false,
+      findings: [
+        {
+          check: 'out-of-range',
+          severity: 'error',
+          file: 'plans/M-0412.yaml',
+          line: 10,
+          column: 8,
+        },
+      ],
+    });
   });
 });

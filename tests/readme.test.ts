@@ -24,9 +24,12 @@ interface Step {
 
 /** The tour's steps: console blocks, and edits in comments. */
 function steps(): readonly Step[] {
-  const pattern = /<!-- edit (\S+): "(.+?)" becomes "(.+?)" -->|```console\n\$ carryover (.+)\n([\s\S]*?)```/g;
+  const pattern =
+    /<!-- edit (\S+): "(.+?)" becomes "(.+?)" -->|```console\n\$ carryover (.+)\n([\s\S]*?)```/g;
   return [...readme.matchAll(pattern)].map(([whole, file, from, to, command, printed]) =>
-    file && from && to ? { whole, edit: { file, from, to } } : { whole, command: command ?? '', printed: printed ?? '' },
+    file && from && to
+      ? { whole, edit: { file, from, to } }
+      : { whole, command: command ?? '', printed: printed ?? '' },
   );
 }
 
@@ -43,8 +46,16 @@ describe('the README', () => {
         continue;
       }
       const command = step.command ?? '';
-      const { out } = runIn(command.startsWith('init') ? outside : folder, command.split(' '), '2026-11-25');
-      if (isUpdating) updated = updated.replace(step.whole, () => `\`\`\`console\n$ carryover ${command}\n${out}\`\`\``);
+      const { out } = runIn(
+        command.startsWith('init') ? outside : folder,
+        command.split(' '),
+        '2026-11-25',
+      );
+      if (isUpdating)
+        updated = updated.replace(
+          step.whole,
+          () => `\`\`\`console\n$ carryover ${command}\n${out}\`\`\``,
+        );
       else expect(out).toBe(step.printed);
     }
     expect(steps().length).toBeGreaterThan(5);
@@ -64,7 +75,9 @@ describe('the README', () => {
 
   it('names every command', () => {
     const help = runIn(outside, ['--help']).out;
-    const commands = [...help.matchAll(/^ {2}([a-z]+)(?: \[options\]| {2,})/gm)].map((match) => match[1] ?? '');
+    const commands = [...help.matchAll(/^ {2}([a-z]+)(?: \[options\]| {2,})/gm)].map(
+      (match) => match[1] ?? '',
+    );
     expect(commands.length).toBeGreaterThan(5);
     for (const command of commands) expect(readme).toContain(`carryover ${command}`);
   });

@@ -19,7 +19,7 @@ export function show(session: Session, plan: string): CommandResult {
     status: isFailing(findings, session) ? 1 : 0,
     findings: shown,
     data: numbersJson(one.numbers, practice.timing.breath),
-    out: `${showText({ practice, plan: one.plan, numbers: one.numbers, width: session.width, paint: session.paint })}\n`,
+    out: `${showText({ practice, plan: one.plan, numbers: one.numbers, width: session.width, paint: session.paint, isPlain: !session.outside.out.isTerminal })}\n`,
     log,
   };
 }

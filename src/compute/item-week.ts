@@ -1,14 +1,16 @@
 // One item in one week with its numbers: the doses eased where the week is easy, what each side
 // does, and how long it takes.
 import type { Dose, DoseLayer } from '../model/dose.ts';
+import type { Exercise } from '../model/exercise.ts';
+import { hasShape } from '../model/merge.ts';
 import type { Item, Plan } from '../model/plan.ts';
 import type { Practice } from '../model/practice.ts';
 import { type Finding, finding } from '../finding/finding.ts';
 import { type Interval, scaled } from '../units/interval.ts';
 import { loadKg } from '../units/load.ts';
-import { repetitionMs, withCounts } from './completed-dose.ts';
+import { onFloor, repetitionMs, withCounts } from './completed-dose.ts';
 import { easedDose } from './easy-week.ts';
-import type { ResolvedWeek } from './item-weeks.ts';
+import { levelDose, type ResolvedWeek } from './item-weeks.ts';
 import type { ItemWeek, SideWork } from './numbers.ts';
 import { sideVolume } from './volume.ts';
 import { type ItemTiming, itemMs, roundMs } from './work.ts';
@@ -18,6 +20,7 @@ export interface WeekOfItem {
   readonly practice: Practice;
   readonly item: Item;
   readonly resolved: ResolvedWeek;
+  readonly week: number;
   readonly isEasy: boolean;
   /** Eased already; null outside a circuit. */
   readonly rounds: number | null;
@@ -87,9 +90,8 @@ export function itemWeekFindings(
   const error = (check: 'dose-takes-no-time' | 'one-rep-max-missing' | 'circuit-sets', message: string, place = item.place) =>
     found.push(finding({ check, severity: 'error', message, place, scope, related: levelOf(resolved) }));
   const doses = [...resolved.doses.values()];
-  if (doses.some(({ values }) => repetitionMs(values, week.practice.timing.breath)[0] <= 0)) {
-    error('dose-takes-no-time', `A repetition of "${item.exercise.id}" takes no time; give it a "move", a "hold" or a "tempo" above 0 s.`);
-  }
+  const noTime = noTimeSentence(doses, week.practice.timing.breath, `"${item.exercise.id}"${week.week === 1 ? '' : ` in week ${week.week}`}`);
+  if (noTime !== null) error('dose-takes-no-time', noTime);
   const isShare = doses.some(({ values }) => values.load?.kind === 'percent-1rm');
   if (isShare && !plan.oneRepMax.has(item.exercise.id)) {
     error('one-rep-max-missing', `The load of "${item.exercise.id}" is a share of the one-repetition maximum, which the plan does not give; write "one_rep_max: {${item.exercise.id}: 40 kg}".`);
@@ -98,6 +100,24 @@ export function itemWeekFindings(
     for (const { message, place } of circuitSets(week)) error('circuit-sets', message, place);
   }
   return found;
+}
+
+/** That a repetition takes no time, or none at the low end of its range; null where each takes some. */
+function noTimeSentence(doses: readonly Dose[], breathMs: number, of: string): string | null {
+  const worst = doses.map(({ values }) => repetitionMs(values, breathMs)).find(([low]) => low <= 0);
+  if (!worst) return null;
+  const end = worst[1] > 0 ? ' at the low end of its range' : '';
+  return `A repetition of ${of} takes no time${end}; give it a "move", a "hold" or a "tempo" above 0 s.`;
+}
+
+/** The levels of an exercise whose own dose takes no time, whether or not a plan uses them. */
+export function levelsWithoutTime(exercise: Exercise, practice: Practice): readonly Finding[] {
+  return exercise.levels.flatMap((level) => {
+    const dose = levelDose(level);
+    if (!hasShape(dose)) return [];
+    const message = noTimeSentence([onFloor(dose, practice.timing)], practice.timing.breath, `level "${level.id}"`);
+    return message === null ? [] : [finding({ check: 'dose-takes-no-time', severity: 'error', message, place: level.place })];
+  });
 }
 
 function levelOf({ level }: ResolvedWeek) {

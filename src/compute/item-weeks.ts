@@ -183,7 +183,8 @@ function layered(resolving: Resolving, beneath: Dose, layer: DoseLayer, origin: 
   if (problem) {
     const place = layer.keyPlaces.get(problem.key) ?? layer.place;
     tell(resolving, problem.check, place, mergeProblemSentence(problem));
-    return beneath;
+    // With the reps taken as meant, a later entry is not told of for the same cause.
+    return problem.check === 'dose-reps-over-time' ? mergeLayer(beneath, layer, origin) : beneath;
   }
   return mergeLayer(beneath, layer, origin);
 }

@@ -106,7 +106,7 @@ function partWeek(
     const one = resolved.get(item)?.[week - 1];
     if (!one || !isWithin(item.windows, week)) return [];
     const input: WeekOfItem = {
-      plan, practice, item, resolved: one, isEasy, rounds, isWarmUp: part.kind === 'warm-up',
+      plan, practice, item, resolved: one, week, isEasy, rounds, isWarmUp: part.kind === 'warm-up',
     };
     tellOnce(computing, itemWeekFindings(input, [plan, session, part, item]));
     return [itemWeek(input)];

@@ -35,7 +35,16 @@ type Optional = 'hints' | 'related' | 'scope' | 'alsoMisleads' | 'accepted';
 export function finding(
   parts: Omit<Finding, Optional> & Partial<Pick<Finding, Optional>>,
 ): Finding {
-  return { hints: [], related: [], scope: [], alsoMisleads: [], accepted: null, ...parts };
+  return { hints: [], related: [], scope: [], alsoMisleads: [], accepted: null, ...parts, message: shortened(parts.message) };
+}
+
+const LONGEST_MESSAGE = 1_000;
+
+/** A sentence that quotes a whole page of a file says no more by it, and takes long to print. */
+function shortened(message: string): string {
+  if (message.length <= LONGEST_MESSAGE) return message;
+  const half = (part: string) => part.replace(/^[\udc00-\udfff]|[\ud800-\udbff]$/g, '');
+  return `${half(message.slice(0, LONGEST_MESSAGE * 0.7))} … ${half(message.slice(-LONGEST_MESSAGE * 0.2))}`;
 }
 
 /** By file, line, column, check; two findings that say the same at one place are one. */

@@ -4,8 +4,9 @@ import { isMap, isScalar, isSeq, type Node } from 'yaml';
 import type { CheckName } from '../finding/checks.ts';
 import { type Finding, finding } from '../finding/finding.ts';
 import type { Place } from '../finding/place.ts';
-import type { Reading } from '../units/reading.ts';
-import { keyText } from './schema-findings.ts';
+import { type Reading, withSoundForm } from '../units/reading.ts';
+import { ENTRY } from './prose-traps.ts';
+import { formAt, keyText } from './schema-findings.ts';
 import type { YamlFile } from './yaml-file.ts';
 
 /** A node of a file; T is what the schema says of it, and is never read itself. */
@@ -15,13 +16,15 @@ export interface At<T> {
   /** The key that it stands under, as written, and its place. */
   readonly key: string;
   readonly keyPlace: Place | null;
+  /** The keys that lead to it, with a step for each list. */
+  readonly path: readonly string[];
   readonly as?: T;
 }
 
 type Value<T, K extends keyof T> = NonNullable<T[K]>;
 
 export function rootOf<T>(file: YamlFile): At<T> | undefined {
-  return file.root && isMap(file.root) ? { file, node: file.root, key: '', keyPlace: null } : undefined;
+  return file.root && isMap(file.root) ? { file, node: file.root, key: '', keyPlace: null, path: [] } : undefined;
 }
 
 export function placeOf(at: At<unknown>): Place {
@@ -42,14 +45,15 @@ export function under<T, K extends keyof T & string>(at: At<T> | undefined, key:
 
 /** Everything that stands under keys, in order. */
 export function pairs<V>(at: At<unknown>): readonly At<V>[] {
-  const { file, node } = at;
+  const { file, node, path } = at;
   if (!isMap(node)) return [];
   return node.items.flatMap((pair) => {
     const { key, value } = pair;
     if (!isScalar(key) || file.flagged.has(key) || file.flagged.has(value) || !value) return [];
     if (isScalar(value) && value.type === 'PLAIN' && (value.source ?? '') === '') return [];
     const [start, end] = key.range ?? [0, 0, 0];
-    return [{ file, node: value as Node, key: keyText(key), keyPlace: { source: file.source, start, end } }];
+    const name = keyText(key);
+    return [{ file, node: value as Node, key: name, keyPlace: { source: file.source, start, end }, path: [...path, name] }];
   });
 }
 
@@ -63,7 +67,8 @@ export function pairsUnder<T>(at: At<T> | undefined, key: keyof T & string): rea
 export function entries<T>(at: At<readonly T[]> | undefined): readonly At<T>[] {
   if (!at || !isSeq(at.node)) return [];
   const { file, key, keyPlace } = at;
-  return at.node.items.filter((one) => !file.flagged.has(one)).map((one) => ({ file, node: one as Node, key, keyPlace }));
+  const path = [...at.path, ENTRY];
+  return at.node.items.filter((one) => !file.flagged.has(one)).map((one) => ({ file, node: one as Node, key, keyPlace, path }));
 }
 
 /** Whether a key is written at all, usable or not. */
@@ -130,9 +135,11 @@ export function quantity<T>(at: At<unknown> | undefined, parse: (text: string) =
     tellAt(at, 'wrong-kind', `"${at.key}" takes one value here.`);
     return undefined;
   }
-  const reading = parse(textOf(at));
+  const reading = withSoundForm(parse(textOf(at)), parse);
   if (reading.ok) return reading.value;
   const { check, says, write } = reading.misread;
-  tellAt(at, check, `"${at.key}" ${says}${write === undefined ? '' : `; write "${at.key}: ${write}"`}.`);
+  const example = /^(weeks|dial)-/.test(check) ? undefined : formAt(at.file, at.path);
+  const form = write === undefined ? example : `"${at.key}: ${write}"`;
+  tellAt(at, check, `"${at.key}" ${says}${form === undefined ? '' : `; write ${form}`}.`);
   return undefined;
 }

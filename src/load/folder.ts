@@ -20,6 +20,8 @@ export interface Folder {
   readonly read: (path: string) => Uint8Array;
 }
 
+const IS_YAML = /\.ya?ml$/;
+
 /** A folder on the disk. */
 export function diskFolder(root: string): Folder {
   const entryOf = (path: string): FolderEntry | undefined => {
@@ -36,7 +38,8 @@ export function diskFolder(root: string): Folder {
   const walk = (under: string): FolderEntry[] =>
     readdirSync(join(root, under), { withFileTypes: true }).flatMap((one) => {
       const path = `${under}/${one.name}`;
-      if (one.isDirectory()) return walk(path);
+      // A folder that is called like a file was meant to be one; it is told of, not looked into.
+      if (one.isDirectory() && !IS_YAML.test(path)) return walk(path);
       const entry = entryOf(path);
       return entry ? [entry] : [];
     });

@@ -35,6 +35,11 @@ export function filesById(folder: Folder, under: string, check: 'duplicate-exerc
   const byFoldedId = new Map<string, string>();
   const findings: Finding[] = [];
   for (const { path, kind } of folder.list(under)) {
+    if (kind === 'link' && !/\.ya?ml$/.test(path)) {
+      const message = 'This is a link, and links are not followed; put the folder itself here.';
+      findings.push(finding({ check: 'file-linked', severity: 'error', message, place: fileOnly(path) }));
+      continue;
+    }
     if (!/\.ya?ml$/.test(path) || (kind === 'other' && !path.endsWith('.yaml'))) continue;
     const id = path.slice(path.lastIndexOf('/') + 1).replace(/\.ya?ml$/, '');
     const first = byFoldedId.get(id.toLowerCase());
@@ -77,13 +82,15 @@ function whyUnfit(source: SourceText): Finding | null {
 export function openLibrary(folder: Folder, setting: ExerciseSetting): Library {
   const { byId, findings } = filesById(folder, 'exercises', 'duplicate-exercise');
   const loaded = new Map<string, LoadedExercise>();
+  // Where the whole library is out of reach, no exercise of it can be called unknown.
+  const unread = findings.find(({ check, place }) => check === 'file-linked' && place.source.file === 'exercises');
   return {
     ids: [...byId.keys()],
     duplicates: findings,
     loaded: () => [...loaded.values()],
     load: (id) => {
       const path = byId.get(id);
-      if (path === undefined) return undefined;
+      if (path === undefined) return unread && { file: 'exercises', exercise: null, findings: [unread] };
       const known = loaded.get(id) ?? loadExercise(folder, path, id, setting);
       loaded.set(id, known);
       return known;

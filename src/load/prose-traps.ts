@@ -214,7 +214,7 @@ function checkPlain(scanning: Scanning, value: string, at: number, owner: Owner)
   if (value.startsWith('#')) return;
   const sign = /^[*&!|>@%`]/.exec(value)?.[0] ?? /^[-?:](?=\s|$)/.exec(value)?.[0];
   if (sign) return trap(scanning, value, at, `would not be read as text because of its "${sign}"`);
-  const hash = /(\s+)#(.?)/.exec(value);
+  const hash = /(?<!\s)(\s+)#(.?)/.exec(value);
   const isComment = hash && (hash[1] as string).length >= 2 && (hash[2] === '' || /\s/.test(hash[2] as string));
   if (hash && !isComment) return trap(scanning, value, at, 'would be cut off at its "#"');
   const text = (hash ? value.slice(0, hash.index) : value).trimEnd();

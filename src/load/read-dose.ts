@@ -9,6 +9,7 @@ import { parseAngleRange, parseScale, parseTempo } from '../units/measure.ts';
 import { parseCount, parseCounts } from '../units/number.ts';
 import { misread, type Reading, read } from '../units/reading.ts';
 import { type At, entries, isList, lengthOf, pairs, placeOf, quantity, tellAt, textOf, under } from './at.ts';
+import { wordHints } from './did-you-mean.ts';
 import type { BoundsFile, DoseFile, LeftDoseFile, MoveOnWhenFile } from './written.ts';
 
 export const MOST_SETS = 100;
@@ -26,6 +27,11 @@ export function readDose(at: At<DoseFile> | At<LeftDoseFile> | undefined, bands:
       unset.push(key);
       return undefined;
     }
+    if (found && textOf(found).toLowerCase() === NONE) {
+      tellAt(found, 'unknown-word', `"${key}" says "${textOf(found)}"; write "${key}: none" to take it away.`);
+      return undefined;
+    }
+    if (found && key === 'load' && tellUnknownBand(found, bands)) return undefined;
     return quantity(found, parse);
   };
   const values: DoseValues = defined({
@@ -48,6 +54,15 @@ export function readDose(at: At<DoseFile> | At<LeftDoseFile> | undefined, bands:
   tellTwoShapes(dose, layer);
   tellSetsBesideList(dose, layer);
   return layer;
+}
+
+/** Whether a load is words only, and none that is known: a band that is not there, most likely. */
+function tellUnknownBand(at: At<unknown>, bands: readonly string[]): boolean {
+  const text = textOf(at);
+  if (text === '' || /[\d%]|^(kg|lb|rm)$/.test(text) || parseLoad(text, bands).ok || /^body[ -]?weight$/i.test(text)) return false;
+  const known = [...bands, 'body weight'];
+  tellAt(at, 'unknown-band', `"${text}" is not a band of practice.yaml; correct it, add it under "bands" there, or write a weight such as "load: 4 kg".`, { hints: wordHints(text, known) });
+  return true;
 }
 
 /** A bout that takes no time cannot be timed, so `time` is above 0. */
@@ -144,19 +159,19 @@ export function gapMs(breathMs: number): (text: string) => Reading<Interval> {
   };
 }
 
-/** One length of time, in milliseconds, above 0 and not in breaths. */
-export function oneLength(text: string): Reading<number> {
+/** One length of time, in milliseconds, above 0 and not in breaths; the form that is shown is the caller's. */
+export function oneLength(text: string, write = '25 min'): Reading<number> {
   const reading = parseDuration(text);
   if (!reading.ok) return reading;
   const { unit, range: [low, high] } = reading.value;
   if (unit !== 'ms') return misread('unit-unknown', 'is written in s or min here', '30 s');
   if (low !== high) return misread('not-understood', `says ${text}, but takes one length, not a range`, text.replace(/\s*[-–]\s*[\d.]+/, ''));
-  return low > 0 ? read(low) : misread('out-of-range', `says ${text}, but is above 0`, '25 min');
+  return low > 0 ? read(low) : misread('out-of-range', `says ${text}, but is above 0`, write);
 }
 
 /** The one weight of a one-repetition maximum. */
 export function weight(text: string): Reading<Load> {
   const reading = parseLoad(text, []);
-  if (!reading.ok) return reading;
+  if (!reading.ok) return reading.misread.check === 'not-understood' ? misread('not-understood', `says "${text}", but is a weight`, '40 kg') : reading;
   return reading.value.kind === 'mass' ? reading : misread('not-understood', `says "${text}", but is a weight`, '40 kg');
 }

@@ -42,7 +42,7 @@ export function readPractice(file: YamlFile): Practice {
 }
 
 function readTiming(at: At<NonNullable<PracticeFile['timing']>> | undefined): Timing {
-  const breath = quantity(under(at, 'breath'), oneLength) ?? DEFAULT_TIMING.breath;
+  const breath = quantity(under(at, 'breath'), (text) => oneLength(text, '5 s')) ?? DEFAULT_TIMING.breath;
   const gap = (key: 'move' | 'pause' | 'rest' | 'change_sides' | 'between_items', otherwise: Interval) =>
     quantity(under(at, key), gapMs(breath)) ?? otherwise;
   return {
@@ -169,7 +169,7 @@ function readNumbers(at: At<unknown>): Pick<CheckSetting, 'numbers' | 'writtenAs
     const value = kind === 'share'
       ? quantity(one, (percent) => parsePercent(percent, 0, 1_000))
       : kind === 'time'
-        ? quantity(one, oneLength)
+        ? quantity(one, (length) => oneLength(length))
         : quantity(one, (number) => {
             const reading = parseThousandths(number, 1_000_000);
             return reading.ok ? { ok: true, value: reading.value / THOUSANDTHS } : reading;

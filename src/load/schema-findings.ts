@@ -7,6 +7,7 @@ import { finding } from '../finding/finding.ts';
 import { nearest, wordHints } from './did-you-mean.ts';
 import { descriptionAt, isRequired, keysAt, validatorOf } from './schemas.ts';
 import { parseCount } from '../units/number.ts';
+import { withSoundForm } from '../units/reading.ts';
 import { kindOfNode, type YamlFile } from './yaml-file.ts';
 import { ENTRY } from './prose-traps.ts';
 import { quoted } from './quoted-sentence.ts';
@@ -26,14 +27,14 @@ export function plainValue(node: unknown, flagged: ReadonlySet<unknown>): unknow
   if (!isScalar(node)) return null;
   if (node.type !== 'PLAIN') return isBlank(String(node.value)) ? '' : String(node.value);
   const text = String(node.source ?? node.value ?? '');
-  if (text === '') return null;
+  if (isBlank(text)) return null;
   if (text === 'true' || text === 'false') return text === 'true';
   return /^(?:0|-?[1-9]\d{0,14})$/.test(text) ? Number(text) : text;
 }
 
 /** Whether a text has nothing in it that is seen: only spaces, or joiners and marks with nothing to join. */
 function isBlank(text: string): boolean {
-  return /^[\s\p{Cf}]*$/u.test(text);
+  return /^[\s\p{Cf}\p{Default_Ignorable_Code_Point}]*$/u.test(text);
 }
 
 export function keyText(key: { readonly source?: string; readonly value: unknown }): string {
@@ -132,7 +133,9 @@ function tellKeyName(file: YamlFile, spot: Spot, key: string, error: ErrorObject
   if (!isScalar(pair?.key) || file.flagged.has(pair.key)) return;
   file.flagged.add(pair.key);
   const isCode = /A-Z/.test(String(error.parentSchema?.pattern));
-  const form = isCode ? 'M-0412' : idFrom(key) || 'heel-raise';
+  // A code is never a name, so that only one with a number is taken up.
+  const code = /\d/.test(key) ? key.replace(/[^A-Za-z0-9]+/g, '-').replace(/^-|-$/g, '') : 'M-0412';
+  const form = isCode ? code : idFrom(key) || 'heel-raise';
   const what = isCode ? 'a code; a code has letters' : 'an id; an id has small letters';
   tell(file, 'bad-id', `"${key}" cannot be ${what}, digits and hyphens, such as ${form}.`, rangeOf(pair.key, null));
 }
@@ -159,7 +162,14 @@ function exampleAt(file: YamlFile, path: readonly string[]): string | undefined 
   const description = descriptionAt(file.kind, toKey);
   // A sentence is shown whole; of several forms of a quantity the first.
   const example = /Example: (- .+|.+?(?=; |, or |\.?$))/.exec(description)?.[1];
-  return example?.replace(/\.$/, '');
+  return /^\d/.test(example ?? '') ? example?.replace(/, .*/, '') : example?.replace(/\.$/, '');
+}
+
+/** What to write under a key, with the key; undefined where no example is given of it. */
+export function formAt(file: YamlFile, path: readonly string[]): string | undefined {
+  const example = exampleAt(file, path);
+  const key = path.findLast((step) => step !== ENTRY);
+  return example === undefined || key === undefined ? undefined : writeForm(key, example);
 }
 
 const STOP_RULES: ReadonlySet<string> = new Set(['stop_if', 'emergency_if']);
@@ -253,7 +263,7 @@ function valueMistake(name: string, error: ErrorObject, spot: Spot, form: string
     case 'maximum': {
       const { minimum, maximum } = error.parentSchema as { minimum?: number; maximum?: number };
       const limits = maximum === undefined ? `${minimum} or more` : `a whole number from ${minimum} to ${maximum}`;
-      return { check: 'out-of-range', message: `"${name}" says ${data}, but is ${limits}.` };
+      return { check: 'out-of-range', message: `"${name}" says ${data}, but is ${limits}; write ${form}.` };
     }
     case 'uniqueItems':
       return { check: 'duplicate-key', message: `"${name}" has "${(error.data as readonly unknown[])[Number(error.params.i)]}" twice; delete one.` };
@@ -312,7 +322,7 @@ function typeMistake(name: string, error: ErrorObject, spot: Spot, form: string,
   const types = [error.params.type].flat() as readonly string[];
   const kind = kindOfNode(spot.node);
   if (kind === 'value' && types.includes('integer')) {
-    const reading = parseCount(String(error.data));
+    const reading = withSoundForm(parseCount(String(error.data)), parseCount);
     if (!reading.ok) {
       const { check, says, write } = reading.misread;
       return { check, message: `"${name}" ${says}; write ${write === undefined ? form : `"${name}: ${write}"`}.` };
@@ -329,6 +339,7 @@ function typeMistake(name: string, error: ErrorObject, spot: Spot, form: string,
   if (spot.path.length === 0) {
     return { check: 'wrong-kind', message: `This file begins with ${kind === 'list' ? 'a list' : 'a sentence'}, but it takes keys with a colon, such as ${form}.` };
   }
+  if (types.includes('boolean') && types.length === 1) return { check: 'unknown-word', message: `"${name}" says "${written}", but takes only true; write ${form}.` };
   const wanted = types.includes('array') ? (types.length > 1 ? 'one value or a list' : 'a list') : types.includes('object') ? 'keys of its own' : 'one value';
   const found = kind === 'list' ? 'a list stands' : kind === 'keys' ? 'keys stand' : `"${String(error.data)}" stands`;
   const subject = spot.path.at(-1) === ENTRY ? `An entry of "${name}"` : `"${name}"`;

@@ -27,8 +27,12 @@ export function loadTemplates(folder: Folder): Outcome<TemplateFiles> {
   const shipped = shippedFiles(FOLDER).filter((name) => !name.startsWith(WORDS));
   const texts = new Map(shipped.map((name) => [name, readShipped(`${FOLDER}/${name}`)]));
   const own = new Map<string, SourceText>();
-  for (const { path } of folder.list(FOLDER)) {
+  for (const { path, kind } of folder.list(FOLDER)) {
     const name = path.slice(FOLDER.length + 1);
+    if (kind === 'link') {
+      findings.push(...readText(folder, path).findings);
+      continue;
+    }
     if (LEFT_BY_THE_SYSTEM.test(name) || PACK.test(name)) continue;
     if (name.startsWith(WORDS)) {
       const message = `"${name}" is no words pack; a pack is called by its language: "words/en.yaml".`;
@@ -67,17 +71,31 @@ export interface PackFile {
 
 /** The shipped English pack: it says which sentences a pack has. */
 export function shippedEnglish(): unknown {
-  return plainPack(parseDocument(readShipped(`${FOLDER}/${WORDS}en.yaml`), { schema: 'failsafe' }).contents);
+  return shippedPack(`${WORDS}en.yaml`);
+}
+
+const shippedPacks = new Map<string, unknown>();
+
+/** A shipped pack is taken apart once: that is a good part of a small command's time. */
+function shippedPack(name: string): unknown {
+  const known = shippedPacks.get(name);
+  if (known !== undefined) return known;
+  const pack = plainPack(parseDocument(readShipped(`${FOLDER}/${name}`), { schema: 'failsafe' }).contents);
+  shippedPacks.set(name, pack);
+  return pack;
 }
 
 /** The pack of a language: the practice's own, else the shipped one; null where there is none. */
 export function loadPack(folder: Folder, language: string): Outcome<PackFile | null> {
   const name = `${WORDS}${language}.yaml`;
   const path = `${FOLDER}/${name}`;
-  if (!folder.entry(path)) {
+  const entry = folder.entry(path);
+  // A link is told of among the templates; a pack stands in for it, from which nothing is made.
+  if (entry?.kind === 'link') return { value: { pack: shippedEnglish(), source: null }, findings: [] };
+  if (!entry) {
     const isShipped = shippedFiles(FOLDER).includes(name);
     if (!isShipped) return { value: null, findings: [] };
-    return { value: { pack: plainPack(parseDocument(readShipped(path), { schema: 'failsafe' }).contents), source: null }, findings: [] };
+    return { value: { pack: shippedPack(name), source: null }, findings: [] };
   }
   const text = readText(folder, path);
   if (!text.value) return { value: null, findings: text.findings };

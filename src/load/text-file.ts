@@ -1,6 +1,6 @@
 // A file's bytes to text: right kind of file, size, encoding, no hidden characters. And whether that
 // text is within the limits beyond which a parser is slow or ends the process.
-import { Lexer, Parser } from 'yaml';
+import { type CST, Lexer, Parser } from 'yaml';
 import type { CheckName } from '../finding/checks.ts';
 import { type Finding, finding, type Outcome } from '../finding/finding.ts';
 import { fileOnly, type Place, type SourceText } from '../finding/place.ts';
@@ -67,6 +67,12 @@ export function codeOf(character: string): string {
   return `U+${character.charCodeAt(0).toString(16).toUpperCase().padStart(4, '0')}`;
 }
 
+/** A list may be longer: it is gone through once, while each key is held against all others. */
+function keysIn(open: CST.Token | undefined): number {
+  if (open?.type === 'block-map') return open.items.length;
+  return open?.type === 'flow-collection' && open.start.type === 'flow-map-start' ? open.items.length : 0;
+}
+
 /** What keeps a text from the parser, if anything. Counted while the text is cut into tokens, so that nothing beyond a limit is ever built. */
 export function beyondLimits(source: SourceText): Finding | null {
   const parser = new Parser();
@@ -83,8 +89,7 @@ export function beyondLimits(source: SourceText): Finding | null {
     offset = parser.offset;
     const open = parser.stack.filter(({ type }) => type === 'block-map' || type === 'block-seq' || type === 'flow-collection');
     if (open.length > DEEPEST) return at('file-too-deep', `Brackets or indents nest more than ${DEEPEST} deep here.`);
-    const inner = open.at(-1);
-    if (inner && 'items' in inner && inner.type !== 'block-seq' && inner.items.length > MOST_KEYS) {
+    if (keysIn(open.at(-1)) > MOST_KEYS) {
       return at('file-too-long', `More than 2,000 keys stand in one place here.`);
     }
   }

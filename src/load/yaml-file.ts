@@ -26,8 +26,10 @@ export function parseYaml(source: SourceText, kind: FileKind): YamlFile {
   const mended = proseTraps(source, proseOf(kind));
   const findings: Finding[] = mended.findings.filter(({ place }) => !isTabIndented(source.text, place.start));
   const flagged = new Set<unknown>();
+  // The parser counts a break at the end of a file as one sign more than there is.
+  const inside = (at: number) => Math.min(Math.max(at, 0), source.text.length);
   const tell = (check: CheckName, message: string, start: number, end: number) =>
-    findings.push(finding({ check, severity: 'error', message, place: { source, start, end } }));
+    findings.push(finding({ check, severity: 'error', message, place: { source, start: inside(start), end: inside(end) } }));
   const broken = (): YamlFile => ({ kind, source, root: null, flagged, findings, isWhole: false });
 
   if (/^%/.test(source.text)) {

@@ -10,7 +10,7 @@ export interface Scale {
   readonly foot: number;
 }
 
-const MOST_STEPS = 4;
+const MOST_STEPS = 5;
 
 /** A scale between two heights of the drawing, its foot below its head. */
 export function scaleTo(most: number, foot: number, head: number): Scale {
@@ -20,11 +20,14 @@ export function scaleTo(most: number, foot: number, head: number): Scale {
   return { at, foot, marks: Array.from({ length: steps + 1 }, (_, i) => i * step) };
 }
 
+/** Finer than any number beside a scale is written. */
+const LEAST_STEP = 0.01;
+
 /** 1, 2 or 5 times a power of ten, at least as large. */
-function roundStep(least: number): number {
-  if (least <= 0) return 1;
+function roundStep(step: number): number {
+  const least = Math.max(step, LEAST_STEP);
   const power = 10 ** Math.floor(Math.log10(least));
-  const factor = [1, 2, 5, 10].find((one) => one * power >= least * (1 - 1e-9)) ?? 10;
+  const factor = [1, 2, 5].find((one) => one * power >= least * (1 - 1e-9)) ?? 10;
   return factor * power;
 }
 

@@ -30,7 +30,7 @@ export function weekBar(
   [x, step]: readonly [middle: number, step: number],
   [low, high]: Interval,
   isEasy: boolean,
-  scale: Scale,
+  scale: Pick<Scale, 'at'>,
 ): string[] {
   const width = Math.min(WIDEST_BAR, step * SHARE_OF_COLUMN);
   const line = Math.min(1, width / 4);
@@ -42,7 +42,8 @@ export function weekBar(
   ];
 }
 
-const LINE = 14;
+const FIRST_LINE = 16;
+const SECOND_LINE = 30;
 
 /** Numbers of weeks below the columns, and the word for easy ones below that. */
 export function weekMarks(
@@ -52,18 +53,20 @@ export function weekMarks(
   foot: number,
   words: { readonly week: string; readonly easy: string },
 ): string[] {
-  const marks = [pen.text([columns.middle(-0.5) - 6, foot + LINE], words.week, 'end')];
+  const marks = [pen.text([columns.middle(-0.5) - 6, foot + FIRST_LINE], words.week, 'end')];
   const widest = textWidth(String(weeks.length)) + 4;
   const every = [1, 2, 4].find((one) => one * columns.step >= widest) ?? 8;
   let free = 0;
   for (const [i, { week, isEasy }] of weeks.entries()) {
     const x = columns.middle(i);
-    if (i % every === 0) marks.push(pen.text([x, foot + LINE], String(week), 'middle'));
+    if (i % every === 0) marks.push(pen.text([x, foot + FIRST_LINE], String(week), 'middle'));
+    if (!isEasy) continue;
     const half = textWidth(words.easy) / 2;
+    const at = Math.min(x, CHART_WIDTH - half);
     // The open bar says it too, where two easy weeks leave no room for two words.
-    if (!isEasy || x - half < free || x + half > CHART_WIDTH) continue;
-    marks.push(pen.text([x, foot + 2 * LINE], words.easy, 'middle'));
-    free = x + half + 4;
+    if (at - half < free) continue;
+    marks.push(pen.text([at, foot + SECOND_LINE], words.easy, 'middle'));
+    free = at + half + 4;
   }
   return marks;
 }

@@ -85,7 +85,7 @@ function inked({ fill = 'none', line = 1, dashes }: Ink): string {
 }
 
 /** At the most two decimals: the same on every machine, and finer than any printer. */
-export function digits(n: number): string {
+function digits(n: number): string {
   if (!Number.isFinite(n)) throw new Error('a place in a chart is no number');
   // Adding 0 turns the -0 of a tiny number into 0.
   return String(Math.round(n * 100) / 100 + 0);

@@ -43,9 +43,7 @@ export function weeksTable({ plan, weeks }: PlanNumbers, words: Words): TableVie
       say('change-strength'),
     ],
     rows: weeks.map((week) => ({
-      head: words.say(week.isEasy ? 'clinic.weeks.easy-week' : 'clinic.weeks.plain-week', {
-        week: String(week.week),
-      }),
+      head: weekName(week, words),
       cells: [
         addDays(plan.starts, 7 * (week.week - 1)),
         ...plan.sessions.map((session) => sessionCell(sessionOf(week, session), words)),
@@ -56,6 +54,28 @@ export function weeksTable({ plan, weeks }: PlanNumbers, words: Words): TableVie
     })),
     none: '',
   };
+}
+
+/** Minutes of work a week; a column for each side that does any. */
+export function workTable({ weeks }: PlanNumbers, words: Words): TableView {
+  const sides = SIDES.filter((side) => weeks.some((week) => week[side].workMs[1] > 0));
+  return {
+    heading: words.say('clinic.work.heading'),
+    columns: [
+      words.say('clinic.weeks.week'),
+      ...sides.map((side) => words.say(`clinic.sides.${side}`)),
+    ],
+    rows: weeks.map((week) => ({
+      head: weekName(week, words),
+      cells: sides.map((side) => plainRange(minutesOf(week[side].workMs), 1, words)),
+    })),
+    none: '',
+  };
+}
+
+function weekName({ week, isEasy }: WeekNumbers, words: Words): string {
+  const key = isEasy ? 'clinic.weeks.easy-week' : 'clinic.weeks.plain-week';
+  return words.say(key, { week: String(week) });
 }
 
 function sessionCell(session: SessionWeek | undefined, words: Words): string {

@@ -5,11 +5,13 @@ import type { Finding } from '../finding/finding.ts';
 import { positionOf } from '../finding/place.ts';
 import type { Plan } from '../model/plan.ts';
 import type { Practice } from '../model/practice.ts';
+import { type ChartView, muscleCharts, weekCharts } from './clinic-charts.ts';
 import {
   musclesTable,
   type SessionNumbersView,
   sessionNumbers,
   weeksTable,
+  workTable,
 } from './clinic-numbers.ts';
 import type { WordValues } from './pattern.ts';
 import { minutesOf, NOTHING, plainRange } from './plain-number.ts';
@@ -32,11 +34,16 @@ export interface ClinicView {
   readonly sheetHeading: string;
   /** What the sheet says, in its own headings and sentences. */
   readonly sheet: readonly SentencesView[];
+  /** Minutes a week and work by side, to look at. */
+  readonly weekCharts: readonly ChartView[];
   readonly weeks: TableView;
+  readonly work: TableView;
   readonly itemsHeading: string;
   /** What the numbers of the items are of: one session. */
   readonly itemsLead: string;
   readonly sessions: readonly SessionNumbersView[];
+  /** One, or none where there is nothing to draw. */
+  readonly muscleCharts: readonly ChartView[];
   readonly muscles: TableView;
   readonly openFindings: TableView;
   readonly acceptedFindings: TableView;
@@ -70,10 +77,13 @@ export function clinicView(input: ClinicInput): ClinicView {
     visits: visitsTable(plan, words),
     sheetHeading: words.say('clinic.sheet-heading'),
     sheet: sheetInShort(input.sheet, input.shortDay),
+    weekCharts: weekCharts(numbers, words),
     weeks: weeksTable(numbers, words),
+    work: workTable(numbers, words),
     itemsHeading: words.say('clinic.items-heading'),
     itemsLead: words.say('clinic.items-lead'),
     sessions: sessionNumbers(numbers, words),
+    muscleCharts: muscleCharts(numbers, words),
     muscles: musclesTable(numbers, words),
     openFindings: findingsTable(
       'open',

@@ -18,12 +18,12 @@ export function stepCondition(words: Words, before: ItemWeek, after: ItemWeek): 
 }
 
 /** The condition of a change of level; null where it goes back to an easier one. */
-export function levelCondition(words: Words, before: ItemWeek, after: ItemWeek): string | null {
+export function levelCondition(words: Words, before: ItemWeek, after: ItemWeek, number: number): string | null {
   const { levels } = after.item.exercise;
   const at = (item: ItemWeek) => levels.findIndex(({ id }) => id === item.level.id);
   if (at(after) < at(before)) return null;
   const gate = after.advance === 'by-week' ? null : before.moveOnWhen;
-  return (gate && gateText(words, gate, before)) ?? ifLastStep(words);
+  return (gate && gateText(words, gate, before, number)) ?? ifLastStep(words);
 }
 
 /** The condition of an exercise that comes later: its own, or that the last step felt right. */
@@ -34,15 +34,16 @@ export function startCondition(words: Words, { item }: ItemWeek): string {
 }
 
 /** "only if you did 10 times, with an effort of 5 or less out of 10, in 3 sessions in a row". */
-function gateText(words: Words, gate: MoveOnWhen, item: ItemWeek): string | null {
+function gateText(words: Words, gate: MoveOnWhen, item: ItemWeek, number: number): string | null {
   const isTwoSided = item.sides === 'each' && item.left !== null && item.right !== null;
-  const did = didText(words, gate, isTwoSided);
+  const it = words.say('growth.did-it', { number: numberText(words, number) });
+  const did = didText(words, gate, isTwoSided, it);
   const felt = [
     ...(gate.painAtMost === undefined ? [] : [words.say('growth.with-pain', { pain: numberText(words, gate.painAtMost) })]),
     ...(gate.effortAtMost === undefined ? [] : [words.say('growth.with-effort', { effort: numberText(words, gate.effortAtMost) })]),
   ];
   if (did === null && felt.length === 0 && gate.sessionsInARow === undefined) return null;
-  const done = did ?? onEachSide(words, words.say('growth.did-it'), isTwoSided);
+  const done = did ?? onEachSide(words, it, isTwoSided);
   const what = felt.length === 0 ? done : words.say('growth.with', { what: done, felt: listText(words, felt, 'and') });
   const row = gate.sessionsInARow ?? 1;
   if (row === 1) return words.say('growth.only-if-did', { what });
@@ -53,7 +54,7 @@ function gateText(words: Words, gate: MoveOnWhen, item: ItemWeek): string | null
 }
 
 /** What was to be done: "3 rounds of 12 times, holding for 5 seconds each time". */
-function didText(words: Words, gate: MoveOnWhen, isTwoSided: boolean): string | null {
+function didText(words: Words, gate: MoveOnWhen, isTwoSided: boolean, it: string): string | null {
   const { sets, reps, time, hold, load } = gate;
   const rounds = sets === undefined ? null : counted(words, 'amounts.rounds', exactly(sets));
   const times = reps === undefined ? null : timesText(words, exactly(reps));
@@ -63,7 +64,7 @@ function didText(words: Words, gate: MoveOnWhen, isTwoSided: boolean): string | 
     ...(hold ? [words.say('dose.holding', { hold: durationText(words, hold) })] : []),
   ];
   if (counts === null && !time && extras.length === 0) return null;
-  const what = counts ?? words.say('growth.did-it');
+  const what = counts ?? it;
   const main = time ? words.say('growth.did-for', { what, time: durationText(words, time) }) : what;
   return commaText(words, [onEachSide(words, main, isTwoSided), ...extras]);
 }

@@ -2,8 +2,8 @@
 // 4 kg`. For the terminal; the sheet says a dose in sentences, the clinic copy with its layers.
 import type { Dose, DoseKey, DoseValues } from '../model/dose.ts';
 import type { Duration } from '../units/duration.ts';
-import { exactly, type Interval, isExact, mapEnds } from '../units/interval.ts';
-import { formatLoad, formatRange, type Load } from '../units/load.ts';
+import { exactly, formatRange, type Interval, isExact, mapEnds } from '../units/interval.ts';
+import { formatLoad, type Load } from '../units/load.ts';
 import { THOUSANDTHS } from '../units/number.ts';
 
 const MINUTE_MS = 60_000;

@@ -23,22 +23,27 @@ export interface DoseSettings {
 
 /** The dose of an item in one week, in words. */
 export function doseSentence(settings: DoseSettings): string {
-  return sentencesText(settings.words, doseSentences(settings));
+  return sentencesText(settings.words, dosePieces(settings));
 }
 
-/** The same one by one: the turn first, then pace, effort and rounds. */
-export function doseSentences({ item, isCircuit, words, oneRepMax }: DoseSettings): readonly string[] {
+/**
+ * The same in its pieces, each at a place of its own and empty where nothing is said: the turns of all
+ * sides, pace, how far, effort, when to stop, rounds. What names a side is never apart from its numbers.
+ */
+export function dosePieces({ item, isCircuit, words, oneRepMax }: DoseSettings): readonly string[] {
   const context: DoseContext = { words, purpose: item.level.purposes[0] ?? 'strength', oneRepMax };
   const lanes = lanesOf(item, words);
   const after = afterTurn(words, lanes, item.level.tempoWords);
+  const pieces = (turns: readonly string[], rounds: readonly string[]) =>
+    [sentencesText(words, turns), ...after, sentencesText(words, rounds)];
   if (isCircuit) {
     const [first = '', ...more] = oneRound(context, lanes, item);
-    return [words.say('dose.in-round', { text: first }), ...more, ...after];
+    return pieces([words.say('dose.in-round', { text: first }), ...more], []);
   }
   const bySide = item.order === 'all-sets' && lanes.length === 2 && !lanes.every(isOneSet);
-  if (bySide) return [...sideBySide(context, lanes as Pair), ...after];
-  if (lanes.some(isList)) return [...lists(context, lanes, item), ...after];
-  return [...oneRound(context, lanes, item), ...after, ...roundSentences(words, lanes)];
+  if (bySide) return pieces(sideBySide(context, lanes as Pair), []);
+  if (lanes.some(isList)) return pieces(lists(context, lanes, item), []);
+  return pieces(oneRound(context, lanes, item), roundSentences(words, lanes));
 }
 
 /** A circuit, over its part: "Exercises 1 and 2 go together: do 1, then 2. That is one round. …" */

@@ -1,7 +1,7 @@
 // What follows a turn: the pace of a tempo, how far the joint goes, how hard it should feel, and
 // that one may stop earlier. Where the sides differ, each is named.
 import type { Tempo } from '../units/measure.ts';
-import { commaText, durationText, numberText, rangeText } from './amounts.ts';
+import { commaText, durationText, numberText, rangeText, sentencesText } from './amounts.ts';
 import { exactly } from '../units/interval.ts';
 import { milliseconds } from '../units/duration.ts';
 import type { Lane } from './side-words.ts';
@@ -10,13 +10,13 @@ import type { Words } from './words.ts';
 /** The names of the first and the third number of a tempo. */
 export type TempoWords = 'down-up' | 'up-down';
 
-/** The sentences after the turn, in order. */
+/** What follows the turn, in order: pace, how far, effort, when to stop; empty where it is not said. */
 export function afterTurn(words: Words, lanes: readonly Lane[], tempoWords: TempoWords): readonly string[] {
   return [
-    ...tempoSentences(words, lanes, tempoWords),
-    ...rangeSentences(words, lanes),
-    ...effortSentences(words, lanes),
-    ...(lanes.some(({ dose }) => dose.values.until === 'tired') ? [words.say('dose.until-tired')] : []),
+    sentencesText(words, tempoSentences(words, lanes, tempoWords)),
+    sentencesText(words, rangeSentences(words, lanes)),
+    sentencesText(words, effortSentences(words, lanes)),
+    lanes.some(({ dose }) => dose.values.until === 'tired') ? words.say('dose.until-tired') : '',
   ];
 }
 

@@ -3,7 +3,7 @@
 import type { ItemWeek, PartWeek, SessionWeek, WeekNumbers } from '../compute/numbers.ts';
 import type { Plan } from '../model/plan.ts';
 import { closed, sentencesText } from './amounts.ts';
-import { doseSentences } from './dose-sentence.ts';
+import { dosePieces } from './dose-sentence.ts';
 import type { Words } from './words.ts';
 
 export interface Slot {
@@ -13,8 +13,8 @@ export interface Slot {
   readonly part: PartWeek;
   readonly item: ItemWeek;
   readonly dose: string;
-  /** The dose sentence by sentence. */
-  readonly sentences: readonly string[];
+  /** The dose piece by piece: see `dosePieces`. */
+  readonly pieces: readonly string[];
   readonly note: string | null;
   /** Equal for two slots that are to have one number: exercise, level, dose, side, note, circuit. */
   readonly identity: string;
@@ -36,11 +36,11 @@ function slotsOfPart(
   const isCircuit = part.rounds !== null;
   const slots = part.items.map((item) => {
     const oneRepMax = plan.oneRepMax.get(item.item.exercise.id) ?? null;
-    const sentences = doseSentences({ item, isCircuit, words, oneRepMax });
-    const dose = sentencesText(words, sentences);
+    const pieces = dosePieces({ item, isCircuit, words, oneRepMax });
+    const dose = sentencesText(words, pieces);
     const note = item.note === null ? null : closed(words, item.note);
     const identity = JSON.stringify([item.item.exercise.id, item.level.id, dose, note]);
-    return { id: slotId(session, item), session, part, item, dose, sentences, note, identity };
+    return { id: slotId(session, item), session, part, item, dose, pieces, note, identity };
   });
   if (!isCircuit) return slots;
   // "Exercises 1 and 2 go together" is one circuit's: its numbers are not lent to another.

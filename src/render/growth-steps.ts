@@ -105,7 +105,7 @@ function share(
 
 function changeLevel(walk: Walk, week: WeekNumbers, slot: Slot, known: Track): void {
   const { words } = walk;
-  const condition = levelCondition(words, known.last.item, slot.item);
+  const condition = levelCondition(words, known.last.item, slot.item, known.number);
   const left = known.number;
   const earlier = known.numberByLevel.get(slot.item.level.id);
   if (earlier === undefined) {
@@ -169,8 +169,10 @@ function step(walk: Walk, week: WeekNumbers, slot: Slot, known: Track): void {
 function isUpToHer(words: Words, before: Slot, next: Slot): boolean {
   if (before.dose === next.dose && before.note === next.note) return true;
   const isSameLevel = before.item.level.id === next.item.level.id;
-  const condition = isSameLevel ? stepCondition : levelCondition;
-  return condition(words, before.item, next.item) !== null;
+  const condition = isSameLevel
+    ? stepCondition(words, before.item, next.item)
+    : levelCondition(words, before.item, next.item, 0);
+  return condition !== null;
 }
 
 /** An easy week: one line for it and those that follow it alike, then on as before. */

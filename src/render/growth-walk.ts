@@ -96,12 +96,15 @@ export function said(words: Words, slot: Slot, before: Slot | null): string {
   return slot.dose === before?.dose ? slot.note : `${dose} ${slot.note}`;
 }
 
-/** The turn, with its sides, and what else differs; a tired person reads no sentence twice. */
-function changedDose(words: Words, before: Slot, { sentences, dose }: Slot): string {
-  // Where a sentence went away, only the whole dose says so.
-  if (sentences.length !== before.sentences.length) return dose;
-  const changed = sentences.filter((one, at) => at === 0 || one !== before.sentences[at]);
-  if (changed.length === sentences.length) return dose;
+/** The turns of all sides, and what else differs; a tired person reads no sentence twice. */
+function changedDose(words: Words, before: Slot, { pieces, dose }: Slot): string {
+  // No word of rounds could pass for the rounds of before.
+  const isOneRound = before.pieces.at(-1) !== '' && pieces.at(-1) === '';
+  if (isOneRound) return sentencesText(words, [dose, words.say('growth.one-round')]);
+  // Where something is not said any more, only the whole dose tells.
+  if (before.pieces.some((one, at) => one !== '' && pieces[at] === '')) return dose;
+  const changed = pieces.filter((one, at) => at === 0 || one !== before.pieces[at]);
+  if (changed.length === pieces.filter((one) => one !== '').length) return dose;
   return sentencesText(words, [...changed, words.say('growth.rest-same')]);
 }
 

@@ -4,6 +4,7 @@ import type { Plan } from '../model/plan.ts';
 import type { Load } from '../units/load.ts';
 import { listText, numberText, weightText } from './amounts.ts';
 import type { Slot } from './exercise-slots.ts';
+import { weightOfShare } from './load-words.ts';
 import type { Words } from './words.ts';
 
 /** The kit id that weights of any kind need. */
@@ -11,9 +12,21 @@ const WEIGHT = 'weight';
 
 /** Things in words, in the order in which the exercises ask for them. */
 export function kitTexts(words: Words, slots: readonly Slot[], plan: Plan): readonly string[] {
+  return kitOf(words, slots, plan).map(({ text }) => text);
+}
+
+/** What later weeks need beside what is ready now; weights, which grow step by step, in one word. */
+export function laterKitTexts(words: Words, now: readonly Slot[], later: readonly Slot[], plan: Plan): readonly string[] {
+  const ready = kitTexts(words, now, plan);
+  const added = kitOf(words, [...now, ...later], plan).filter(({ text }) => !ready.includes(text));
+  const things = added.filter(({ isWeight }) => !isWeight).map(({ text }) => text);
+  return things.length < added.length ? [...things, words.say('sheet.later-weights')] : things;
+}
+
+function kitOf(words: Words, slots: readonly Slot[], plan: Plan): readonly Thing[] {
   const groups = slots.flatMap(({ item }) => item.level.kit.map((group) => atHand(group, plan)));
   const single = new Set(groups.filter((group) => group.length === 1).map(([id]) => id as string));
-  const loads = slots.flatMap((slot) => loadKit(words, slot));
+  const loads = slots.flatMap((slot) => loadKit(words, slot, plan));
   // A load names its weight, so a mere "a weight" beside it would ask for one more.
   const isWeighed = loads.some(({ isWeight }) => isWeight);
   const said = groups.flatMap((group) => {
@@ -21,7 +34,8 @@ export function kitTexts(words: Words, slots: readonly Slot[], plan: Plan): read
     if (isWeighed && group.includes(WEIGHT)) return [];
     return [listText(words, group.map((id) => words.look('kit', id) ?? id), 'or')];
   });
-  return [...new Set([...said, ...loads.map(({ text }) => text)])];
+  const things = [...said.map((text) => ({ text, isWeight: false })), ...loads];
+  return things.filter(({ text }, at) => things.findIndex((one) => one.text === text) === at);
 }
 
 function atHand(group: readonly string[], plan: Plan): readonly string[] {
@@ -30,19 +44,20 @@ function atHand(group: readonly string[], plan: Plan): readonly string[] {
   return there.length > 0 ? there : group;
 }
 
-interface LoadKit {
+interface Thing {
   readonly text: string;
   readonly isWeight: boolean;
 }
 
-function loadKit(words: Words, { item }: Slot): readonly LoadKit[] {
+function loadKit(words: Words, { item }: Slot, plan: Plan): readonly Thing[] {
+  const oneRepMax = plan.oneRepMax.get(item.item.exercise.id) ?? null;
   return [item.left, item.right, item.middle].flatMap((work) => {
     const load = work?.dose.values.load;
-    return load ? kitOfLoad(words, load) : [];
+    return load ? kitOfLoad(words, load, oneRepMax) : [];
   });
 }
 
-function kitOfLoad(words: Words, load: Load): readonly LoadKit[] {
+function kitOfLoad(words: Words, load: Load, oneRepMax: Load | null): readonly Thing[] {
   switch (load.kind) {
     case 'band':
       return [{ text: words.say('sheet.band', { band: load.band }), isWeight: false }];
@@ -55,9 +70,18 @@ function kitOfLoad(words: Words, load: Load): readonly LoadKit[] {
           : words.say('sheet.weights', { count, weight });
       return [{ text, isWeight: true }];
     }
+    case 'percent-1rm': {
+      const share = weightOfShare(load, oneRepMax);
+      const weight = share && weightText(words, share.unit, share.amount);
+      return [{ text: weight ? words.say('sheet.weight', { weight }) : aWeight(words), isWeight: true }];
+    }
     case 'body-weight':
       return [];
     default:
-      return [{ text: words.look('kit', WEIGHT) ?? WEIGHT, isWeight: true }];
+      return [{ text: aWeight(words), isWeight: true }];
   }
+}
+
+function aWeight(words: Words): string {
+  return words.look('kit', WEIGHT) ?? WEIGHT;
 }

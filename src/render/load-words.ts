@@ -1,6 +1,6 @@
 // What a person works against, in words: `using the medium band`, `holding 4 kg in each hand`.
 import { loadKg, type Load } from '../units/load.ts';
-import { scaled } from '../units/interval.ts';
+import { type Interval, scaled } from '../units/interval.ts';
 import { THOUSANDTHS } from '../units/number.ts';
 import { numberText, percentText, timesText, weightText } from './amounts.ts';
 import type { Words } from './words.ts';
@@ -32,18 +32,27 @@ export function loadText(words: Words, load: Load, oneRepMax: Load | null): stri
   }
 }
 
-/** A share of a maximum is no weight to take from a shelf, so its kilograms are said too. */
+/** A share of a maximum is no weight to take from a shelf, and asks to be tried out; its weight is said. */
 function percentOfMost(
   words: Words,
   load: Extract<Load, { kind: 'percent-1rm' }>,
   oneRepMax: Load | null,
 ): string {
-  const percent = percentText(words, load.percent);
-  if (oneRepMax?.kind !== 'mass') return words.say('load.percent-1rm', { percent });
+  const share = weightOfShare(load, oneRepMax);
+  return share
+    ? words.say('load.weight', { weight: weightText(words, share.unit, share.amount) })
+    : words.say('load.percent-1rm', { percent: percentText(words, load.percent) });
+}
+
+/** The weight that a share of a maximum comes to; null where the maximum is not known. */
+export function weightOfShare(
+  load: Extract<Load, { kind: 'percent-1rm' }>,
+  oneRepMax: Load | null,
+): { readonly unit: 'kg' | 'lb'; readonly amount: Interval } | null {
+  if (oneRepMax?.kind !== 'mass') return null;
   const unit = oneRepMax.unit;
   const most = unit === 'kg' ? loadKg(oneRepMax, null) : scaled(oneRepMax.amount, oneRepMax.pieces / THOUSANDTHS);
   const kg = loadKg({ ...load }, most);
   // To a tenth: finer than any weight at home, and 70 % of 40.5 kg stays readable.
-  const amount = [Math.round(kg[0] * 10) * 100, Math.round(kg[1] * 10) * 100] as const;
-  return words.say('load.percent-1rm-kg', { percent, weight: weightText(words, unit, amount) });
+  return { unit, amount: [Math.round(kg[0] * 10) * 100, Math.round(kg[1] * 10) * 100] };
 }

@@ -19,6 +19,7 @@ export function safetyView(words: Words, plan: Plan, practice: Practice): Safety
       words.say('sheet.pain-carry-on', { pain: rangeText(words, carryOn), settles }),
       words.say('sheet.pain-ease-off', { pain: rangeText(words, easeOff) }),
       words.say('sheet.pain-stop', { pain: rangeText(words, stop) }),
+      words.say('sheet.effort-scale'),
     ],
     stopIf: {
       lead: words.say('sheet.stop-if'),
@@ -28,6 +29,7 @@ export function safetyView(words: Words, plan: Plan, practice: Practice): Safety
       practice.getInTouch.length === 0
         ? null
         : { lead: words.say('sheet.get-in-touch-if'), reasons: practice.getInTouch },
+    contact: words.say('sheet.get-in-touch-at', { contact: practice.contact }),
     emergencyIf: {
       lead: words.say('sheet.emergency-if', { emergency: practice.emergency }),
       reasons: practice.emergencyIf,

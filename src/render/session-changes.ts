@@ -68,7 +68,10 @@ function changed(input: ChangesInput, last: SessionWeek, now: SessionWeek, week:
   if (!isMoved && isSame(last.timesADay, now.timesADay)) return lines;
   const { schedule, timesADay } = now;
   const from = firstDayOf(plan, week);
-  const days = scheduleText(words, { schedule, timesADay, starts: plan.starts, from, year });
+  const said = scheduleText(words, { schedule, timesADay, starts: plan.starts, from, year });
+  // "Every day" alone would not tell that it was twice a day before.
+  const isOnceNow = timesADay[1] === 1 && last.timesADay[1] > 1 && schedule.kind !== 'as-needed';
+  const days = isOnceNow ? words.say('schedule.once-a-day-now', { schedule: said }) : said;
   const isMore = now.perWeek[0] > last.perWeek[0] || now.perWeek[1] > last.perWeek[1];
   const text = dated(input, week, isMore ? ifLastStep(words) : null, words.say('growth.schedule', { schedule: days }));
   const choose = isOwnChoice(schedule) ? words.say('schedule.you-choose') : '';

@@ -57,10 +57,12 @@ export interface ReasonsView {
 /** The box. */
 export interface SafetyView {
   readonly heading: string;
-  /** One line for each range of pain: carry on, ease off, stop. */
+  /** One line for each range of pain: carry on, ease off, stop; then what effort is. */
   readonly pain: readonly string[];
   readonly stopIf: ReasonsView;
   readonly getInTouchIf: ReasonsView | null;
+  /** "This is where to reach us: Front desk, 555 0142." */
+  readonly contact: string;
   readonly emergencyIf: ReasonsView;
 }
 

@@ -5,29 +5,30 @@ import type { Plan, Session } from '../model/plan.ts';
 import type { Practice } from '../model/practice.ts';
 import { addDays, weekOf } from '../units/day.ts';
 import { milliseconds } from '../units/duration.ts';
-import type { Interval } from '../units/interval.ts';
-import { SIDES } from '../units/side.ts';
 import { durationInShort, rounded, roundedRange } from './dose-in-short.ts';
-import { minutesOf } from './plain-number.ts';
 import { sessionItemsText } from './show-items-text.ts';
+import { musclesText } from './show-muscles-text.ts';
+import { minutesText, weeksText } from './show-weeks-text.ts';
 import { prose, type Screen, unbroken } from './terminal-text.ts';
-import { type TextCell, type TextColumn, tableText } from './text-table.ts';
+import { BLOCK_SIGNS, PLAIN_SIGNS } from './text-bar.ts';
+import { type TextColumn, tableText } from './text-table.ts';
 import { weekStretches } from './week-stretches.ts';
 
 export interface ShowInput extends Screen {
   readonly practice: Practice;
   readonly plan: Plan;
   readonly numbers: PlanNumbers;
+  /** Whether it goes elsewhere than to a terminal: then bars are of plain signs. */
+  readonly isPlain: boolean;
 }
 
 const NOTHING = '-';
 const left = (heading: string): TextColumn => ({ heading, align: 'left' });
-const right = (heading: string): TextColumn => ({ heading, align: 'right' });
 
 /** A plan's numbers as a clinician reads them on a screen; no line end after the last line. */
 export function showText(input: ShowInput): string {
   const { plan, numbers, width, paint } = input;
-  const screen = { width, paint };
+  const screen = { width, paint, isPlain: input.isPlain };
   const section = (heading: string, lead: string, body: string) =>
     [
       paint.bold(prose(heading, width)),
@@ -36,7 +37,7 @@ export function showText(input: ShowInput): string {
     ].join('\n');
   const sections = [
     titleText(plan, screen),
-    section('Weeks', WEEKS_LEAD, weeksText(plan, numbers, screen)),
+    section('Weeks', weeksLead(input.isPlain), weeksText(plan, numbers, screen)),
     section('Sessions', 'Times a week x minutes each time.', sessionsText(plan, numbers, screen)),
     ...plan.sessions.map((session, i) =>
       section(
@@ -54,8 +55,10 @@ export function showText(input: ShowInput): string {
   return sections.join('\n\n');
 }
 
-const WEEKS_LEAD =
-  'Minutes: of all sessions. Work: minutes of repetitions, holds and bouts of a side. Change: of work, against the latest earlier week that was not easy.';
+function weeksLead(isPlain: boolean): string {
+  const { low, high } = isPlain ? PLAIN_SIGNS : BLOCK_SIGNS;
+  return `Minutes: of all sessions; bars: ${low} to the low end, ${high} on to the high end. Work: minutes of repetitions, holds and bouts of a side. Change: of work, against the latest earlier week that was not easy.`;
+}
 
 function leadText(text: string, { width, paint }: Screen): string {
   return prose(text, width).split('\n').map(paint.dim).join('\n');
@@ -97,41 +100,6 @@ function weekWords({ starts, weeks }: Plan, day: string): string {
   return week > weeks ? 'after the last week' : `in week ${week}`;
 }
 
-function weeksText(plan: Plan, { weeks }: PlanNumbers, screen: Screen): string {
-  const sides = SIDES.filter((side) => side !== 'middle' || hasMiddle(weeks));
-  const columns = [
-    left('Week'),
-    left('From'),
-    right('Minutes'),
-    ...sides.map((side) => right(`Work ${side}`)),
-    right('Change all'),
-    right('Change strength'),
-  ];
-  const rows = weeks.map((week): TextCell[] => [
-    `${week.week}${week.isEasy ? ' easy' : ''}`,
-    addDays(plan.starts, 7 * (week.week - 1)),
-    minutes(week.ms),
-    ...sides.map((side) => minutes(week[side].workMs)),
-    change(week.change.all),
-    change(week.change.strength),
-  ]);
-  return tableText({ columns, rows, heads: 2 }, screen);
-}
-
-function hasMiddle(weeks: readonly WeekNumbers[]): boolean {
-  return weeks.some(({ middle }) => middle.workMs[1] > 0 || middle.sets[1] > 0);
-}
-
-function minutes(ms: Interval): string {
-  return roundedRange(minutesOf(ms), 1);
-}
-
-function change(share: number | null): string {
-  if (share === null) return NOTHING;
-  const percent = rounded(share * 100, 0);
-  return `${Number(percent) > 0 ? '+' : ''}${percent} %`;
-}
-
 /** Rows are stretches of weeks, columns sessions; a session over the plan's time is marked. */
 function sessionsText(plan: Plan, { weeks }: PlanNumbers, screen: Screen): string {
   const limit = plan.limits.timeMs;
@@ -156,44 +124,11 @@ function sessionCell(week: WeekNumbers, session: Session, limit: number | null) 
   const there = week.sessions.find((one) => one.session === session);
   if (!there) return { text: NOTHING, isLong: false };
   return {
-    text: `${often(there)} ${minutes(there.ms)}`,
+    text: `${often(there)} ${minutesText(there.ms)}`,
     isLong: limit !== null && there.ms[1] > limit,
   };
 }
 
 function often({ schedule, perWeek }: SessionWeek): string {
   return schedule.kind === 'as-needed' ? 'as needed,' : `${roundedRange(perWeek, 0)} x`;
-}
-
-/** Rows are muscles and sides, columns stretches of weeks; sides with the same sets share a row. */
-function musclesText({ weeks }: PlanNumbers, screen: Screen): string {
-  const muscles = [...new Set(weeks.flatMap((week) => [...week.muscles.keys()]))].sort();
-  if (muscles.length === 0) return 'No muscles are named.';
-  const stretches = weekStretches(weeks, (week) =>
-    muscles.map((muscle) => {
-      const sets = week.muscles.get(muscle);
-      return SIDES.map((side) => (sets ? roundedRange(sets[side], 1) : NOTHING));
-    }),
-  );
-  const rows = muscles.flatMap((muscle, m) => {
-    const bySide = SIDES.map((_, s) => stretches.map(({ value }) => value[m]?.[s] ?? NOTHING));
-    return muscleRows(bySide).map(([side, cells], i) => [i === 0 ? muscle : '', side, ...cells]);
-  });
-  const columns = [left('Muscle'), left('Side'), ...stretches.map(({ label }) => right(label))];
-  return tableText({ columns, rows, heads: 2 }, screen);
-}
-
-type SideCells = readonly [side: string, cells: readonly string[]];
-
-function muscleRows([
-  leftCells = [],
-  rightCells = [],
-  middle = [],
-]: readonly string[][]): SideCells[] {
-  const isNone = (cells: readonly string[]) =>
-    cells.every((cell) => cell === '0' || cell === NOTHING);
-  const middleRow: SideCells[] = isNone(middle) ? [] : [['middle', middle]];
-  if (isNone(leftCells) && isNone(rightCells) && middleRow.length > 0) return middleRow;
-  if (leftCells.join() === rightCells.join()) return [['left, right', leftCells], ...middleRow];
-  return [['left', leftCells], ['right', rightCells], ...middleRow];
 }

@@ -9,7 +9,7 @@ import { sessionView } from './days-view.ts';
 import { numbered, type Slot, slotsOf } from './exercise-slots.ts';
 import { exerciseGroups } from './exercise-groups.ts';
 import { growthView } from './growth-view.ts';
-import { kitTexts } from './kit-words.ts';
+import { kitTexts, laterKitTexts } from './kit-words.ts';
 import { safetyView } from './safety-view.ts';
 import type { HeadView, SentencesView, SheetView } from './sheet-view.ts';
 import { type Shown, shownOf } from './shown-week.ts';
@@ -33,6 +33,8 @@ export function sheetView({ practice, plan, numbers, person, words }: SheetInput
   const slots = slotsByWeek.get(shown.week.week) ?? [];
   const numbering = numbered(slots, (slot) => futureOf(slot, shown, slotsByWeek));
   const kit = kitTexts(words, slots, plan);
+  const laterSlots = shown.later.flatMap((one) => slotsByWeek.get(one.week) ?? []);
+  const laterKit = laterKitTexts(words, slots, laterSlots, plan);
   const { week, later, from } = shown;
   return {
     language: words.language,
@@ -51,6 +53,7 @@ export function sheetView({ practice, plan, numbers, person, words }: SheetInput
     },
     putReady: sentencesView(words, 'sheet.put-ready', [
       ...(kit.length > 0 ? [raised(closed(words, commaText(words, kit)))] : []),
+      ...(laterKit.length > 0 ? [words.say('sheet.later-kit', { kit: commaText(words, laterKit) })] : []),
       ...plan.precautions.map((precaution) => closed(words, precaution)),
     ]),
     exercises: {
@@ -59,7 +62,7 @@ export function sheetView({ practice, plan, numbers, person, words }: SheetInput
     },
     normal: {
       heading: words.say('sheet.normal'),
-      sentences: [words.say('sheet.normal-tired'), words.say('sheet.normal-missed')],
+      sentences: [words.say('sheet.normal-tired'), words.say(isOnceADay(numbers) ? 'sheet.normal-missed' : 'sheet.normal-missed-one')],
     },
     growth: growthView({
       words, practice, numbers, shown: week, later, slotsByWeek, numbering, year,
@@ -68,6 +71,11 @@ export function sheetView({ practice, plan, numbers, person, words }: SheetInput
     caution: [words.say('sheet.caution-person'), words.say('sheet.caution-advice')],
     footer: { contact: practice.contact, visitDate: plainDayText(words, shown.visit) },
   };
+}
+
+/** Whether no session ever comes more than once a day, so that a day is what can be missed. */
+function isOnceADay({ weeks }: PlanNumbers): boolean {
+  return weeks.every(({ sessions }) => sessions.every(({ timesADay }) => timesADay[1] === 1));
 }
 
 function headView(words: Words, practice: Practice, plan: Plan, person: Person | null, shown: Shown): HeadView {

@@ -16,10 +16,10 @@ export function parseDay(text: string): Reading<Day> {
   if (!match) return misread('not-a-date', `says "${text}", which is no date`, dateMeant(text));
   const [, year = '', month = '', day = ''] = match;
   if (Number(year) < 1900 || Number(year) > 2200) {
-    return misread('not-a-date', `says ${text}, a year that is surely a slip`);
+    return misread('not-a-date', `says ${text}, a year that is surely a slip`, '2026-10-05');
   }
   const last = lastOfMonth(Number(year), Number(month));
-  if (last === undefined) return misread('not-a-date', `says ${text}, but there is no month ${month}`);
+  if (last === undefined) return misread('not-a-date', `says ${text}, but there is no month ${month}`, dayAndMonthSwapped(year, month, day));
   if (Number(day) < 1 || Number(day) > last) {
     return misread('not-a-date', `says ${text}, a day that the calendar does not have`, `${year}-${month}-${last}`);
   }
@@ -31,7 +31,15 @@ function lastOfMonth(year: number, month: number): number | undefined {
   return new Date(Date.UTC(year, month, 0)).getUTCDate();
 }
 
+/** What a date was meant as whose month is none: day and month the other way round, else December. */
+function dayAndMonthSwapped(year: string, month: string, day: string): string {
+  const last = lastOfMonth(Number(year), Number(day));
+  return last !== undefined && Number(month) >= 1 && Number(month) <= last ? `${year}-${day}-${month}` : `${year}-12-${day}`;
+}
+
 function dateMeant(text: string): string {
+  const withTime = /^(\d{4}-\d{2}-\d{2})[T ]/.exec(text);
+  if (withTime) return withTime[1] as string;
   const dotted = /^(\d{1,2})\.\s?(\d{1,2})\.\s?(\d{4})$/.exec(text);
   if (dotted) return `${dotted[3]}-${dotted[2]?.padStart(2, '0')}-${dotted[1]?.padStart(2, '0')}`;
   const loose = /^(\d{4})[-/.](\d{1,2})[-/.](\d{1,2})$/.exec(text);

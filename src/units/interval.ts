@@ -41,6 +41,11 @@ export function isSame(a: Interval, b: Interval): boolean {
   return a[0] === b[0] && a[1] === b[1];
 }
 
+/** `8-12`, or `8` where both ends are one. */
+export function formatRange([low, high]: Interval): string {
+  return low === high ? String(low) : `${low}-${high}`;
+}
+
 /** Each end through the same function: `mapEnds(i, Math.round)`. */
 export function mapEnds(a: Interval, change: (end: number) => number): Interval {
   return [change(a[0]), change(a[1])];

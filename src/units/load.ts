@@ -1,6 +1,6 @@
 // What a person works against: a weight, a band, her own body, or a share of what she can lift.
-import { type Interval, mapEnds, ZERO } from './interval.ts';
-import { parseCounts, parseThousandthsRange, THOUSANDTHS } from './number.ts';
+import { formatRange, type Interval, mapEnds, ZERO } from './interval.ts';
+import { parseCount, parseCounts, parseThousandthsRange, THOUSANDTHS } from './number.ts';
 import { misread, type Reading, read } from './reading.ts';
 
 /** One pound in kilograms, exact by the international yard and pound agreement of 1959. */
@@ -14,7 +14,9 @@ export type Load =
   | { readonly kind: 'rm'; readonly reps: Interval }
   | { readonly kind: 'percent-1rm'; readonly percent: Interval };
 
+const WHOLE_KG = 100_000_000;
 const HEAVIEST = 1_000;
+const MOST_PIECES = 10;
 const MOST_PERCENT = 300;
 
 /** Reads a load. `bands` are the practice's own names; anything else that is no weight is no load. */
@@ -25,7 +27,7 @@ export function parseLoad(text: string, bands: readonly string[]): Reading<Load>
       ? read({ kind: 'body-weight', percent: null })
       : misread('not-understood', `says "${text}"`, 'body weight');
   }
-  const mass = /^(?:(\d+)\s*x\s*)?([^a-z%]*[^a-z%\s])\s*(kg|lb)$/.exec(text);
+  const mass = /^(?:(\d+)\s*x\s*)?([^a-z%×]*[^a-z%×\s])\s*(kg|lb)$/.exec(text);
   if (mass) return massOf(mass[1], mass[2] as string, mass[3] as 'kg' | 'lb');
   const share = /^([^a-z%]*[^a-z%\s])\s*%\s*(body weight|1rm)$/.exec(text);
   if (share) return shareOf(share[1] as string, share[2] as 'body weight' | '1rm');
@@ -40,20 +42,15 @@ export function parseLoad(text: string, bands: readonly string[]): Reading<Load>
 function massOf(pieces: string | undefined, amount: string, unit: 'kg' | 'lb'): Reading<Load> {
   const reading = parseThousandthsRange(amount, HEAVIEST, unit);
   if (!reading.ok) return reading;
-  if (reading.value[0] <= 0) return misread('out-of-range', `says ${amount} ${unit}, which is no load`);
-  const count = pieces === undefined ? read(1) : countOfPieces(pieces);
-  return count.ok ? read({ kind: 'mass', unit, pieces: count.value, amount: reading.value }) : count;
-}
-
-function countOfPieces(text: string): Reading<number> {
-  const count = parseCounts(text, 10);
-  return count.ok ? read(count.value[0]) : count;
+  if (reading.value[0] <= 0) return misread('out-of-range', `says ${amount} ${unit}, which is no load`, 'body weight');
+  const count = pieces === undefined ? read(1) : parseCount(pieces, MOST_PIECES);
+  return count.ok ? read({ kind: 'mass', unit, pieces: count.value, amount: reading.value }) : withTail(count, `x ${amount} ${unit}`);
 }
 
 function shareOf(amount: string, of: 'body weight' | '1rm'): Reading<Load> {
   const reading = parseThousandthsRange(amount, MOST_PERCENT, `% ${of}`);
   if (!reading.ok) return reading;
-  if (reading.value[0] <= 0) return misread('out-of-range', `says ${amount} %, which is no load`);
+  if (reading.value[0] <= 0) return misread('out-of-range', `says ${amount} %, which is no load`, 'body weight');
   return read(
     of === '1rm'
       ? { kind: 'percent-1rm', percent: reading.value }
@@ -61,9 +58,7 @@ function shareOf(amount: string, of: 'body weight' | '1rm'): Reading<Load> {
   );
 }
 
-function withTail(reading: Reading<never> | Reading<Interval>, tail: string): Reading<never> {
-  if (reading.ok) throw new Error('a reading that succeeded has no misread');
-  const { check, says, write } = reading.misread;
+function withTail({ misread: { check, says, write } }: Extract<Reading<never>, { ok: false }>, tail: string): Reading<never> {
   return misread(check, says, write === undefined ? undefined : `${write} ${tail}`);
 }
 
@@ -72,22 +67,31 @@ function noLoad(text: string): Reading<never> {
     const checked = parseThousandthsRange(text, HEAVIEST, 'kg');
     return checked.ok ? misread('unit-missing', 'needs a unit', `${text} kg`) : checked;
   }
-  const meant = /^([\d.]+(?:\s*[-–]\s*[\d.]+)?)\s*(kgs?|kilos?|kilograms?|lbs?|pounds?|g)\.?$/i.exec(text);
+  const meant = /^([\d.]+(?:\s*[-–]\s*[\d.]+)?)\s*(kgs?|kilos?|kilograms?|lbs?|pounds?|g|grams?)\.?$/i.exec(text);
   if (meant) {
-    const unit = /^k/i.test(meant[2] as string) ? 'kg' : /^[lp]/i.test(meant[2] as string) ? 'lb' : 'kg';
-    return misread('unit-unknown', `has the unit "${meant[2]}", which is not known`, `${meant[1]} ${unit}`);
+    const [, amount = '', unit = ''] = meant;
+    return misread('unit-unknown', `has the unit "${unit}", which is not known`, inKnownUnit(amount, unit));
   }
+  const nearly = text.toLowerCase().replace('×', ' x ').replace(/\s*(kg|lb)\s*-\s*/, '-').replace(/\bbodyweight\b/, 'body weight').replace(/\s+/g, ' ');
+  if (/\d/.test(text) && nearly !== text && parseLoad(nearly, []).ok) return misread('not-understood', `says "${text}"`, nearly);
   if (/%\s*$/.test(text)) {
     return misread('not-understood', `says "${text}", but not of what`, `${text.trim()} 1rm`);
   }
   return misread('not-understood', `says "${text}", which is neither a weight nor a band of practice.yaml`, '4 kg');
 }
 
+function inKnownUnit(amount: string, unit: string): string | undefined {
+  if (!/^g/i.test(unit)) return `${amount} ${/^k/i.test(unit) ? 'kg' : 'lb'}`;
+  const grams = parseThousandthsRange(amount, HEAVIEST * THOUSANDTHS, unit);
+  return grams.ok ? `${formatRange(inUnits(inUnits(grams.value)))} kg` : undefined;
+}
+
 /** Weight in kilograms, where the load has one: bands, body weight and rm count 0. */
 export function loadKg(load: Load | null, oneRepMaxKg: Interval | null): Interval {
   if (load?.kind === 'mass') {
-    const perUnit = load.unit === 'kg' ? 1 : KG_PER_LB;
-    return mapEnds(load.amount, (end) => ((end * load.pieces) / THOUSANDTHS) * perUnit);
+    // Whole numbers until the last step, so that 10 lb is 4.5359237 kg to the last digit.
+    const perUnit = load.unit === 'kg' ? WHOLE_KG : Math.round(KG_PER_LB * WHOLE_KG);
+    return mapEnds(load.amount, (end) => (end * load.pieces * perUnit) / (THOUSANDTHS * WHOLE_KG));
   }
   if (load?.kind === 'percent-1rm' && oneRepMaxKg) {
     return [
@@ -110,11 +114,6 @@ export function formatLoad(load: Load): string {
   return load.percent === null
     ? 'body weight'
     : `${formatRange(inUnits(load.percent))} % body weight`;
-}
-
-/** `8-12`, or `8` where both ends are one. */
-export function formatRange([low, high]: Interval): string {
-  return low === high ? String(low) : `${low}-${high}`;
 }
 
 // Dividing gives the nearest number to the decimal; multiplying by 0.001 would not.

@@ -1,6 +1,6 @@
 // The smaller measures of a dose and a plan: tempo, effort, percentages, angles, pain, intervals of days.
 import { type Interval, mapEnds } from './interval.ts';
-import { parseCounts, parseThousandths, parseThousandthsRange, THOUSANDTHS, whyNoNumber } from './number.ts';
+import { isTooLarge, LARGEST, parseCounts, parseThousandths, parseThousandthsRange, THOUSANDTHS, whyNoNumber } from './number.ts';
 import { misread, type Reading, read } from './reading.ts';
 
 /** Seconds of the four phases in the order done, in milliseconds: first move, pause, second move, pause. */
@@ -25,13 +25,16 @@ export function parseTempo(text: string): Reading<Tempo> {
   return read(phases as unknown as Tempo);
 }
 
-/** Effort or pain on a scale of 0 to 10: one whole or half number or a range, as numbers. */
+/** Effort or pain on a scale of 0 to 10: one number or a range, as numbers. */
 export function parseScale(text: string): Reading<Interval> {
+  const outOf = /^(\d+)\s*(?:\/|of|out of)\s*10$/.exec(text);
+  if (outOf) return misread('not-understood', `says "${text}"; that it goes to 10 is understood`, outOf[1] as string);
   const reading = parseThousandthsRange(text, WORST, '');
   if (!reading.ok) {
-    return reading.misread.check === 'out-of-range'
+    const { check, says, write } = reading.misread;
+    return check === 'out-of-range'
       ? misread('out-of-range', `says ${text}, but goes from 0 to 10`)
-      : reading;
+      : misread(check, says, write);
   }
   return read(mapEnds(reading.value, (end) => end / THOUSANDTHS));
 }
@@ -51,25 +54,29 @@ export function parsePercent(text: string, least: number, most: number): Reading
   if (!match) {
     const of = /^([\d.]+)\s*%\s*(?:of\s+)?[a-z0-9 ]+$/i.exec(text);
     if (of) return misread('unit-unknown', `says "${text}", but is a plain percentage`, `${of[1]} %`);
-    if (/^[\d.]+\s*[a-z]+$/i.test(text)) return misread('unit-unknown', `says "${text}", but is a percentage`, '5 %');
+    const worded = /^([\d.]+)\s*([a-z]+)$/i.exec(text);
+    if (worded) return misread('unit-unknown', `says "${text}", but is a percentage`, /^per/i.test(worded[2] as string) ? `${worded[1]} %` : '5 %');
     const bare = whyNoNumber(text);
-    return bare ?? misread('unit-missing', 'needs a % after the number', `${text} %`);
+    if (bare && !bare.ok) return misread(bare.misread.check, bare.misread.says, `${bare.misread.write ?? '50'} %`);
+    return misread('unit-missing', 'needs a % after the number', `${text} %`);
   }
-  const reading = parseThousandths(match[1] as string, Number.MAX_SAFE_INTEGER / THOUSANDTHS);
+  const reading = parseThousandths(match[1] as string, LARGEST);
+  const outside = misread('out-of-range', `says ${text}, but goes from ${least} % to ${most} %`);
   if (!reading.ok) {
     const { check, says, write } = reading.misread;
+    if (isTooLarge(reading, text)) return outside;
     return misread(check, says, write === undefined ? undefined : `${write} %`);
   }
-  if (reading.value < least * THOUSANDTHS || reading.value > most * THOUSANDTHS) {
-    return misread('out-of-range', `says ${text}, but goes from ${least} % to ${most} %`);
-  }
+  if (reading.value < least * THOUSANDTHS || reading.value > most * THOUSANDTHS) return outside;
   return reading;
 }
 
 export function parseAngleRange(text: string): Reading<AngleRange> {
   const match = /^(-?\d+)\s*(?:-|–|to)\s*(-?\d+)\s*(.*)$/.exec(text);
   if (!match) return misread('not-understood', `says "${text}", which is no range of a joint`, '10-60 degrees');
-  const [, first, second, unit] = match;
+  const [, first = '', second = '', unit] = match;
+  const unclear = [first, second].map((end) => whyNoNumber(end.replace(/^-/, ''))).find((problem) => problem?.ok === false);
+  if (unclear) return misread(unclear.misread.check, unclear.misread.says, '10-60 degrees');
   if (unit !== 'degrees') {
     return misread('unit-missing', 'needs the word degrees', `${first}-${second} degrees`);
   }
@@ -78,7 +85,7 @@ export function parseAngleRange(text: string): Reading<AngleRange> {
     return misread('range-reversed', 'has its range the wrong way round', `${second}-${first} degrees`);
   }
   if (range[0] < -180 || range[1] > 360) {
-    return misread('out-of-range', `says ${text}, further than a joint goes`);
+    return misread('out-of-range', `says ${text}, further than a joint goes`, '10-60 degrees');
   }
   return read(range);
 }

@@ -9,6 +9,8 @@ export const THOUSANDTHS = 1000;
 const PLAIN = /^(?:0|[1-9]\d*)(?:\.\d+)?$/;
 const LOOK_ALIKE = /^[+-]?(?:0[xob][\da-f]+|0\d[\d.]*|[\d_]*\d[\d_]*e[+-]?\d+|\d+(?:_\d+)+|\.\d+|\d+\.|\.(?:nan|inf))$/i;
 const LARGEST_COUNT = 10_000;
+/** Beyond any number that is meant; its thousandths are still exact. */
+export const LARGEST = 1_000_000_000;
 
 /** Why a piece of text is no plain number; undefined where it is one. */
 export function whyNoNumber(text: string): Reading<never> | undefined {
@@ -22,10 +24,19 @@ export function whyNoNumber(text: string): Reading<never> | undefined {
   }
   if (LOOK_ALIKE.test(text)) {
     const plain = plainForm(text);
-    return misread('number-unclear', `says ${text}, which can be read in more than one way`, plain);
+    const says = `says ${text}, which can be read in more than one way`;
+    return misread('number-unclear', says, plain);
   }
-  if (/^-\s*\d/.test(text)) return misread('out-of-range', `says ${text}, which is below zero`);
+  if (/^-\s*\d/.test(text)) return belowZero(text);
+  if (PLAIN.test(text.replace(/^\+\s*/, ''))) {
+    return misread('not-understood', `says ${text}, but is written without a sign`, text.replace(/^\+\s*/, ''));
+  }
   return misread('not-understood', `says "${text}", which is no number`);
+}
+
+function belowZero(text: string): Reading<never> {
+  const above = text.replace(/^-\s*/, '');
+  return misread('out-of-range', `says ${text}, which is below zero`, PLAIN.test(above) && Number(above) > 0 ? above : undefined);
 }
 
 function plainForm(text: string): string | undefined {
@@ -55,6 +66,7 @@ export function parseThousandths(text: string, largest: number): Reading<number>
     return misread('not-understood', 'has more than three decimals', Number(text).toFixed(2));
   }
   if (Number(text) > largest) {
+    // The limit is no form to show: nobody should copy it into a dose.
     return misread('out-of-range', `says ${text}, which is more than ${largest} and surely a slip`);
   }
   return read(Number(whole) * THOUSANDTHS + Number(decimals.padEnd(3, '0')));
@@ -74,11 +86,15 @@ export function parseThousandthsRange(
       withUnit(mended, unit),
     );
   }
+  const joined = /^([\d.]+)\s*(to|bis|or|~|—|−|‒|―|\.\.+|\/)\s*([\d.]+)$/.exec(text);
+  if (joined) {
+    return misread('not-understood', `says "${text}", but a range has a hyphen between its numbers`, withUnit(`${joined[1]}-${joined[3]}`, unit));
+  }
   const ends = rangeEnds(text);
   if (!ends) {
     return /^-/.test(text)
-      ? misread('out-of-range', `says ${text}, which is below zero`)
-      : misread('not-understood', `says "${text}", which is neither a number nor a range like 8-12`);
+      ? completed(belowZero(text), unit)
+      : misread('not-understood', `says "${text}", which is neither a number nor a range`, withUnit('8-12', unit));
   }
   const low = parseThousandths(ends[0], largest);
   if (!low.ok) return completed(low, unit);
@@ -98,6 +114,7 @@ function withUnit(amount: string, unit: string): string {
   return unit === '' ? amount : `${amount} ${unit}`;
 }
 
+/** The misread with its unit in the form that it shows. */
 function completed(reading: Reading<never>, unit: string): Reading<never> {
   if (reading.ok || reading.misread.write === undefined) return reading;
   const { check, says, write } = reading.misread;
@@ -116,23 +133,40 @@ export function parseCount(text: string, largest = LARGEST_COUNT): Reading<numbe
 
 /** A count or a range of counts: `3`, `8-12`. */
 export function parseCounts(text: string, largest = LARGEST_COUNT): Reading<Interval> {
-  const reading = parseThousandthsRange(text, Number.MAX_SAFE_INTEGER / THOUSANDTHS, '');
-  if (!reading.ok) return withoutUnit(text) ?? reading;
+  const reading = parseThousandthsRange(text, LARGEST, '');
+  const atMost = misread('out-of-range', `says ${text}, but is ${largest} at the most`);
+  if (!reading.ok) return withoutUnit(text) ?? (isTooLarge(reading, text) ? atMost : inWholeNumbers(reading, text));
   const [low, high] = reading.value;
   if (low % THOUSANDTHS !== 0 || high % THOUSANDTHS !== 0) {
-    const whole = Math.max(1, Math.round(high / THOUSANDTHS));
-    return misread('not-a-count', `says ${text}, but is counted in whole numbers`, String(whole));
+    const whole = [low, high].map((end) => Math.max(1, Math.round(end / THOUSANDTHS)));
+    return misread('not-a-count', `says ${text}, but is counted in whole numbers`, [...new Set(whole)].join('-'));
   }
   if (/\./.test(text)) {
     return misread('number-unclear', `says ${text}, but is counted in whole numbers`, text.replace(/\.0+/g, ''));
   }
   if (low < THOUSANDTHS) {
-    return misread('out-of-range', `says ${text}, but is 1 or more`, '1');
+    return misread('out-of-range', `says ${text}, but is 1 or more`, high > THOUSANDTHS ? `1-${high / THOUSANDTHS}` : '1');
   }
   if (high > largest * THOUSANDTHS) {
-    return misread('out-of-range', `says ${text}, but is ${largest} at the most`, String(largest));
+    return atMost;
   }
   return read([low / THOUSANDTHS, high / THOUSANDTHS]);
+}
+
+/** Whether a misread number is a plain one, only beyond all that can be counted. */
+export function isTooLarge(reading: Reading<unknown>, text: string): boolean {
+  return !reading.ok && reading.misread.check === 'out-of-range' && !text.startsWith('-');
+}
+
+/** A misread count with a form that is one: a comma that parts thousands goes, another rounds. */
+function inWholeNumbers(reading: Reading<never>, text: string): Reading<never> {
+  if (reading.ok) throw new Error('a reading that succeeded has no misread');
+  const { check } = reading.misread;
+  if (check !== 'decimal-comma') return reading;
+  const whole = text
+    .replace(/(\d),(\d{3})(?!\d)/g, '$1$2')
+    .replace(/\d+,\d+/g, (number) => String(Math.max(1, Math.round(Number(number.replace(',', '.'))))));
+  return misread(check, 'has a comma between digits, but is counted in whole numbers', whole);
 }
 
 const NUMBER_WORDS = ['', 'one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine', 'ten', 'eleven', 'twelve'];
@@ -142,6 +176,8 @@ const OFTEN = ['', 'once', 'twice'];
 function withoutUnit(text: string): Reading<never> | undefined {
   const inWords = Math.max(NUMBER_WORDS.indexOf(text.toLowerCase()), OFTEN.indexOf(text.toLowerCase()));
   if (inWords > 0) return misread('not-understood', `says "${text}", but is written in digits`, String(inWords));
+  const bySets = /^([1-9]\d*)\s*[x×*]\s*([1-9]\d*)$/i.exec(text);
+  if (bySets) return misread('not-understood', `says "${text}", but takes one number; how many sets is said under "sets"`, bySets[2] as string);
   const match = /^([\d–-]+)\s*[a-z]+$/i.exec(text);
   return match?.[1]
     ? misread('unit-unknown', `says "${text}", but is a bare count, with no unit`, match[1])

@@ -31,6 +31,12 @@ export function read<T>(value: T): Reading<T> {
   return { ok: true, value };
 }
 
+/** The same reading, without a form to write that would itself be refused. */
+export function withSoundForm<T>(reading: Reading<T>, parse: (text: string) => Reading<T>): Reading<T> {
+  if (reading.ok || reading.misread.write === undefined || parse(reading.misread.write).ok) return reading;
+  return misread(reading.misread.check, reading.misread.says);
+}
+
 export function misread(check: MisreadCheck, says: string, write?: string): Reading<never> {
   return { ok: false, misread: write === undefined ? { check, says } : { check, says, write } };
 }

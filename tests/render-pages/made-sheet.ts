@@ -104,6 +104,7 @@ export function madeView(): SheetView {
         reasons: ['The pain is sharp or spreads', 'The ankle swells overnight'],
       },
       getInTouchIf: { lead: 'Get in touch if:', reasons: ['The pain keeps you awake'] },
+      contact: 'This is where to reach us: Front desk, 555 0142.',
       emergencyIf: { lead: 'Call 999 if:', reasons: ['You have chest pain, or trouble breathing'] },
     },
     days: {

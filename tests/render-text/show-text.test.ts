@@ -4,7 +4,7 @@ import { listExercisesText, listPlansText } from '../../src/render/list-text.ts'
 import { showText } from '../../src/render/show-text.ts';
 import { isUnsafe, plainPaint, planOf, saltmarsh, tooWide } from './saltmarsh.ts';
 
-const screen = (width: number) => ({ width, paint: plainPaint });
+const screen = (width: number, isPlain = true) => ({ width, paint: plainPaint, isPlain });
 
 function show(code: string, width: number): string {
   return showText({ practice: saltmarsh.practice, ...planOf(code), ...screen(width) });
@@ -58,6 +58,7 @@ test('a week has its minutes, work by side and changes', () => {
     '4 easy',
     '2026-12-15',
     minutes(week.ms),
+    '###########-',
     minutes(week.left.workMs),
     minutes(week.right.workMs),
     minutes(week.middle.workMs),

@@ -40,7 +40,7 @@ describe('the dose sentence', () => {
     const item = itemWeekOf({ sides: 'middle', dose: { reps: 5, load: '70 % 1rm' } });
     const settings = { item, isCircuit: false, words };
     expect(doseSentence({ ...settings, oneRepMax: most.value })).toBe(
-      '5 times, with 28.4 kg, which is 70 % of the most that you can lift once.',
+      '5 times, holding 28.4 kg.',
     );
     expect(doseSentence({ ...settings, oneRepMax: null })).toBe(
       '5 times, with 70 % of the most that you can lift once.',

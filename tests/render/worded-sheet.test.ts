@@ -80,9 +80,10 @@ describe('a sheet', () => {
   it('has the box', () => {
     expect(view.safety).toEqual({
       heading: 'Pain and stopping',
-      pain: ['0 to 3 out of 10: carry on. It should settle by the next morning.', '4 or 5 out of 10: ease off. Do fewer, or do it the easier way.', '6 to 10 out of 10: stop for today.'],
+      pain: ['0 to 3 out of 10: carry on. It should settle by the next morning.', '4 or 5 out of 10: ease off. Do fewer, or do it the easier way.', '6 to 10 out of 10: stop for today.', 'Effort is another scale: 0 is no work, 10 is all that you have. Effort is not pain.'],
       stopIf: { lead: 'Stop if:', reasons: ['The pain is sharp, or spreads'] },
       getInTouchIf: { lead: 'Get in touch if:', reasons: ['The pain keeps you awake'] },
+      contact: 'This is where to reach us: Front desk, 555 0142.',
       emergencyIf: { lead: 'Call 999 if:', reasons: ['You have chest pain, or trouble breathing'] },
     });
   });
@@ -95,7 +96,7 @@ describe('a sheet', () => {
   });
 
   it('has what to put ready, a choice only where there is one', () => {
-    expect(view.putReady?.sentences).toEqual(['A chair.', 'Wear shoes.', 'Have someone at home for the first week.']);
+    expect(view.putReady?.sentences).toEqual(['A chair.', 'Later on: a cushion.', 'Wear shoes.', 'Have someone at home for the first week.']);
   });
 
   it('has each exercise with its dose of the week shown', () => {
@@ -263,7 +264,7 @@ describe('growth', () => {
       ],
     });
     expect(view.growth?.changes).toEqual([
-      { heading: 'Exercise 2: Stand up from a chair: with hands', lines: ['From Wednesday 2 December: leave it out.', `From Wednesday 9 December, ${RIGHT}. Do it again. 5 times.`] },
+      { heading: 'Exercise 2: Stand up from a chair: with hands', lines: ['From Wednesday 2 December: leave it out.', `From Wednesday 9 December, ${RIGHT}. Take it up again. 5 times.`] },
     ]);
     expect(view.growth?.later).toMatchObject([{ number: 3, name: 'Tandem stand', when: `From Wednesday 9 December, ${RIGHT}.` }]);
     expect(view.growth?.days).toEqual([

@@ -20,7 +20,8 @@ const SIGNS = [
   '\u2028', '\ufeff', '\r', ': ', ' #', '- ', '-x', '---', '...', '<<: ', '!!str ', '&a ', '*a', '|', '>-', ', ', '2,5',
 ] as const;
 
-const VALUES = [
+/** What stands in the place of a value: forms of every kind, right ones where they are wrong, and worse. */
+export const VALUES = [
   '', 'null', '~', '[]', '{}', '[[]]', '[{}]', '{a: }', '[a, b]', '{a: b}', '__proto__', 'constructor', 'toString',
   '9999999999', '99999999999999999999', '-1', '0', '1e9', '0x10', '08', '1_0', '.nan', '.inf', '-.inf', '2.5', '2,5', '1.0000',
   '5', '8-12', '12-8', '8-8', '1-100', '0-0', '8–12', '5 s', '0 s', '5s', '1 min 30 s', '86400 s', '6 breaths', '0.001 s', '0.0001 s',
@@ -93,10 +94,21 @@ function changedLines(lines: readonly string[], at: number, mutation: Mutation):
       return put(line.slice(0, column) + line.slice(column + 1));
     }
     case 'value':
-      return put(line.replace(/^(\s*(?:- )?(?:[\w-]+:(?= |$))?\s?).*/, (_, before: string) => before + mutation.text));
+      return put(withValueChanged(line, mutation));
     default:
       return put(withKeyChanged(line, mutation));
   }
+}
+
+/** The value of one of the keys of a line, else what stands after its dash, replaced. */
+function withValueChanged(line: string, mutation: Mutation & { readonly slip: 'value' }): string {
+  const keys = [...line.replace(/#.*/, '').matchAll(KEY)];
+  const key = keys[mutation.file % Math.max(1, keys.length)];
+  if (!key) return line.replace(/^(\s*(?:- )?).*/, (_, before: string) => before + mutation.text);
+  const from = key.index + key[0].length + 1;
+  const isInBraces = /[{[]/.test(line.slice(0, key.index));
+  const rest = line.slice(from).replace(isInBraces ? /^ ?(?:\[[^\]]*\]|[^,}\]]*)/ : /^.*/, '');
+  return `${line.slice(0, from)} ${mutation.text}${rest}`;
 }
 
 /** One of the keys of a line, renamed or taken out with its colon. */

@@ -1,0 +1,77 @@
+// The two forms of a sheet say the same: Markdown, read as a reader of Markdown does, has the texts of
+// the HTML in the same order, as the same kind of thing.
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { SEED } from './simulator/laws.ts';
+import { cases, EVERYTHING } from './simulator/plans.ts';
+import { filesOf } from './simulator/yaml.ts';
+import { type Block, htmlBlocks, markdownBlocks } from './support/page-blocks.ts';
+import { exampleFiles, type MadePages, pagesIn, planCodes } from './support/pages-of.ts';
+
+const EXAMPLES = ['saltmarsh', 'first-folder'].map((name) => [name, exampleFiles(name)] as const);
+
+/** The blocks of the HTML, after they were found to be those of the Markdown too. */
+function sameBlocks({ html, markdown }: MadePages): readonly Block[] {
+  const blocks = htmlBlocks(html);
+  expect(markdownBlocks(markdown)).toEqual(blocks);
+  return blocks;
+}
+
+/** Headings of exercises: "7. Walk: short and flat". */
+const EXERCISE = /^\d+\. /;
+const DATE =
+  /\b\d{1,2} (January|February|March|April|May|June|July|August|September|October|November|December)\b/g;
+
+/** What a sheet can't do without, counted in its texts. */
+function counted(blocks: readonly Block[]) {
+  const of = (kind: RegExp, text = /./) =>
+    blocks.filter((block) => kind.test(block.kind) && text.test(block.text)).length;
+  const words = blocks.map(({ text }) => text).join('\n');
+  return {
+    exercises: of(/^h3$/, EXERCISE),
+    doses: blocks.filter(({ kind, text }, at) => kind === 'strong' && !text.endsWith(':') && at > 0)
+      .length,
+    steps: of(/^step/),
+    pictures: of(/^picture$/),
+    dates: [...words.matchAll(DATE)].length,
+    numbers: [...words.matchAll(/\d+/g)].length,
+  };
+}
+
+describe.each(EXAMPLES)('%s in Markdown', (_, files) => {
+  it.each(planCodes(files))('says what %s says in HTML', (plan) => {
+    const pages = pagesIn(files, plan);
+    const all = counted(sameBlocks(pages));
+    expect(counted(markdownBlocks(pages.markdown))).toEqual(all);
+    // As many exercises as are numbered, each with its dose, and something of all the rest.
+    const numbers = [...pages.markdown.matchAll(/^### (\d+)\. /gm)].map(([, n]) => Number(n));
+    expect(numbers).toEqual(numbers.map((_, at) => at + 1));
+    expect(all.exercises).toBe(numbers.length);
+    expect(all.doses).toBe(all.exercises);
+    expect(all.exercises).toBeGreaterThan(1);
+    expect(all.steps).toBeGreaterThan(all.exercises);
+    expect(all.dates).toBeGreaterThan(10);
+  });
+
+  it.each(planCodes(files))('leads to the pictures of %s', (plan) => {
+    const { html, markdown } = pagesIn(files, plan);
+    const inside = [...html.matchAll(/src="data:[^;]*;base64(?:,|&#x2C;)([^"]*)"/g)].map(
+      ([, data = '']) => data.replaceAll('&#x3D;', '='),
+    );
+    const beside = [...markdown.matchAll(/^!\[.*\]\(\.\.\/(.*)\)$/gm)].map(([, path = '']) => {
+      const bytes = files[decodeURIComponent(path)];
+      if (bytes === undefined) throw new Error(`there is no ${path}`);
+      return Buffer.from(bytes as Uint8Array).toString('base64');
+    });
+    expect(beside).toEqual(inside);
+  });
+});
+
+it('holds for random plans', () => {
+  let exercises = 0;
+  const says = fc.property(cases(EVERYTHING), (all) => {
+    exercises += counted(sameBlocks(pagesIn(filesOf(all), all.plan.plan))).exercises;
+  });
+  fc.assert(says, { numRuns: 100, seed: SEED });
+  expect(exercises).toBeGreaterThan(200);
+}, 120_000);

@@ -1,0 +1,41 @@
+// The program as it is installed, built from the present source in a place of its own, and run as a
+// process of its own: for what hangs on time zone, locale and the like.
+import { execFileSync, spawnSync } from 'node:child_process';
+import { cpSync, mkdtempSync, realpathSync, rmSync, symlinkSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+
+const ROOT = join(import.meta.dirname, '..', '..');
+
+export interface BuiltProgram {
+  /** Runs one command line; the environment is only what is given, and PATH. */
+  readonly run: (
+    args: readonly string[],
+    cwd: string,
+    env?: Readonly<Record<string, string>>,
+  ) => { readonly status: number | null; readonly out: string; readonly err: string };
+  readonly remove: () => void;
+}
+
+export function builtProgram(): BuiltProgram {
+  const root = realpathSync(mkdtempSync(join(tmpdir(), 'carryover-program-')));
+  const compiler = join(ROOT, 'node_modules', 'typescript', 'bin', 'tsc');
+  const settings = ['-p', join(ROOT, 'tsconfig.json'), '--outDir', join(root, 'dist')];
+  execFileSync(process.execPath, [compiler, ...settings], { stdio: 'pipe' });
+  for (const name of ['bin', 'schemas', 'templates', 'examples', 'package.json']) {
+    cpSync(join(ROOT, name), join(root, name), { recursive: true });
+  }
+  symlinkSync(join(ROOT, 'node_modules'), join(root, 'node_modules'), 'junction');
+  const program = join(root, 'bin', 'carryover.js');
+  return {
+    run: (args, cwd, env = {}) => {
+      const { status, stdout, stderr } = spawnSync(process.execPath, [program, ...args], {
+        cwd,
+        env: { PATH: process.env.PATH, ...env },
+        encoding: 'utf8',
+      });
+      return { status, out: stdout, err: stderr };
+    },
+    remove: () => rmSync(root, { recursive: true, force: true }),
+  };
+}
