@@ -137,11 +137,13 @@ function personalFindings(
 function loadSettings(folder: Folder) {
   if (!folder.entry(PRACTICE_FILE)) throw new FolderUnusable(`there is no ${PRACTICE_FILE}`);
   const { file, findings } = loadYaml(folder, PRACTICE_FILE, 'practice');
+  const unread = findings.find(({ check }) => check === 'file-unreadable');
+  if (unread) throw new FolderUnusable(`${PRACTICE_FILE}: ${unread.message.replace(/\.$/, '')}`);
   const version = file && schemaVersion(file);
   if (version) throw new FolderUnusable(version);
   const found: Finding[] = [];
   const practice = file ? readPractice(file) : standInPractice(PRACTICE_FILE);
-  const unread = unreadLists(file);
+  const missing = unreadLists(file);
   found.push(...(file ? file.findings : findings), ...settingFindings(practice));
   let people: ReadonlyMap<string, Person> = new Map();
   if (folder.entry(PEOPLE_FILE)) {
@@ -149,7 +151,7 @@ function loadSettings(folder: Folder) {
     if (loaded.file) people = readPeople(loaded.file);
     found.push(...(loaded.file ? loaded.file.findings : loaded.findings));
   }
-  return { practice, people, unread, findings: found };
+  return { practice, people, unread: missing, findings: found };
 }
 
 interface PlanSetting {

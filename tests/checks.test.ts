@@ -24,7 +24,8 @@ function printedBy(): ReadonlyMap<string, readonly string[]> {
     const text = expectedOf(name) ?? '';
     const inText = text.matchAll(/^\S.*:\d+:\d+ {2}(?:error|warning|note) {2}(\S+)$/gm);
     const inJson = text.matchAll(/^ *"check": "([^"]+)",$/gm);
-    for (const [, check = ''] of [...inText, ...inJson]) byCheck.set(check, [...(byCheck.get(check) ?? []), name]);
+    for (const [, check = ''] of [...inText, ...inJson])
+      byCheck.set(check, [...(byCheck.get(check) ?? []), name]);
   }
   return byCheck;
 }
@@ -49,10 +50,16 @@ describe('the list of checks', () => {
 
   it('has a case for each that a practitioner can settle, and one where it is accepted', () => {
     // What the editor offers is about the folder, so no plan can accept it.
-    const settled = CHECK_NAMES.filter((name) => CHECKS[name].severity !== 'error' && name !== 'editor-ids-old');
+    const settled = CHECK_NAMES.filter(
+      (name) => CHECKS[name].severity !== 'error' && name !== 'editor-ids-old',
+    );
     const cases = caseNames().filter((name) => name.startsWith('checks/'));
-    const accepted = cases.filter((name) => /No findings \(\d+ accepted\)/.test(expectedOf(name) ?? ''));
-    const lacking = settled.filter((check) => !(printed.get(check) ?? []).some((name) => accepted.includes(name)));
+    const accepted = cases.filter((name) =>
+      /No findings \(\d+ accepted\)/.test(expectedOf(name) ?? ''),
+    );
+    const lacking = settled.filter(
+      (check) => !(printed.get(check) ?? []).some((name) => accepted.includes(name)),
+    );
     expect(lacking).toEqual([]);
   });
 });
@@ -70,6 +77,7 @@ describe('the page of a check', () => {
     const { status, out } = runIn(root, ['explain', name]);
     const { meaning, source, remedy } = CHECKS[name];
     expect(status).toBe(0);
-    for (const text of [name, meaning, source, remedy]) expect(out.replace(/\s+/g, ' ')).toContain(text);
+    for (const text of [name, meaning, source, remedy])
+      expect(out.replace(/\s+/g, ' ')).toContain(text);
   });
 });

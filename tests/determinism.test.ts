@@ -11,40 +11,40 @@ import {
 } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest';
 import { isMap, isScalar, isSeq, parseDocument } from 'yaml';
 import { type BuiltProgram, builtProgram } from './support/built-program.ts';
 import { exampleFiles, type Files, pagesIn, planCodes } from './support/pages-of.ts';
 
-const TODAY = '2026-12-01';
-const COMMANDS = [
-  ['build'],
-  ['check'],
-  ['list', 'plans'],
-  ['list', 'exercises'],
-  ['show', 'M-0412'],
-  ['show', 'S-1178'],
-];
+// Whole processes, and many of them.
+vi.setConfig({ testTimeout: 120_000, hookTimeout: 120_000 });
 
-/** The example with things to tell: an exercise that asks too much, and what was accepted not so. */
+const TODAY = '2026-12-01';
+const COMMANDS = ['check', 'list plans', 'show M-0412'];
+const PLANS = ['M-0412', 'S-1178'];
+
+/** Two plans of the example, with something to tell: what was accepted is not so here. */
 const EXAMPLE: Files = (() => {
-  const files = exampleFiles('saltmarsh');
-  const path = 'plans/S-1178.yaml';
-  const plan = String(files[path]);
-  const told = plan.replace(/^ {12}accept:.*\n(?: {14}.*\n)+/m, '');
-  if (told === plan) throw new Error('nothing is accepted in the example any more');
-  return { ...files, [path]: told };
+  const files = Object.entries(exampleFiles('saltmarsh')).filter(
+    ([path]) => !path.startsWith('plans/') || PLANS.some((code) => path === `plans/${code}.yaml`),
+  );
+  const told = files.map(([path, text]) =>
+    path === 'plans/S-1178.yaml'
+      ? [path, String(text).replace(/^ {12}accept:.*\n(?: {14}.*\n)+/m, '')]
+      : [path, text],
+  );
+  return Object.fromEntries(told);
 })();
 
 describe('the same folder gives the same bytes', () => {
   let root = '';
   let program: BuiltProgram;
   let plain: Said;
-  beforeAll(() => {
+  beforeAll(async () => {
     root = realpathSync(mkdtempSync(join(tmpdir(), 'carryover-same-')));
     program = builtProgram();
-    plain = said(laidDown('plain', EXAMPLE));
-  }, 120_000);
+    plain = await said(laidDown('plain', EXAMPLE));
+  });
   afterAll(() => {
     program.remove();
     rmSync(root, { recursive: true, force: true });
@@ -64,17 +64,23 @@ describe('the same folder gives the same bytes', () => {
     return folder;
   }
 
-  /** All pages that a build writes, and what every command says as JSON. */
-  function said(folder: string, env: Record<string, string> = {}, today = TODAY): Said {
-    const json = COMMANDS.map((command) => {
-      const args = [...command, '--format', 'json', '--today', today];
-      const { status, out, err } = program.run(args, folder, env);
-      expect([status, err], args.join(' ')).toEqual([0, '']);
-      return [command.join(' '), JSON.parse(out)] as const;
-    });
+  /** All pages that a build writes, and what it and other commands say as JSON. */
+  async function said(
+    folder: string,
+    env: Record<string, string> = {},
+    today = TODAY,
+  ): Promise<Said> {
+    const say = async (command: string) => {
+      const args = [...command.split(' '), '--format', 'json', '--today', today];
+      const { status, out, err } = await program.run(args, folder, env);
+      expect([status, err], command).toEqual([0, '']);
+      return [command, JSON.parse(out)] as const;
+    };
+    const built = await say('build');
+    const json = Object.fromEntries([built, ...(await Promise.all(COMMANDS.map(say)))]);
     const names = readdirSync(join(folder, 'handouts')).sort();
     const pages = names.map((name) => [name, readFileSync(join(folder, 'handouts', name), 'utf8')]);
-    return { pages: Object.fromEntries(pages), json: Object.fromEntries(json) };
+    return { pages: Object.fromEntries(pages), json };
   }
 
   it('has pages and findings to compare', () => {
@@ -89,34 +95,34 @@ describe('the same folder gives the same bytes', () => {
     { TZ: 'Pacific/Pago_Pago', LC_ALL: 'tr_TR.UTF-8', LANG: 'tr_TR.UTF-8' },
     { TZ: 'America/St_Johns', LC_ALL: 'ar_EG.UTF-8', LANGUAGE: 'ar' },
     { TZ: 'Europe/Berlin', LC_ALL: 'de_DE.UTF-8', LC_NUMERIC: 'de_DE.UTF-8', COLUMNS: '40' },
-  ])('in another time zone and locale: %o', (env) => {
-    expect(said(laidDown(`zone ${env.TZ.replace('/', ' ')}`, EXAMPLE), env)).toEqual(plain);
+  ])('in another time zone and locale: %o', async (env) => {
+    expect(await said(laidDown(`zone ${env.TZ.replace('/', ' ')}`, EXAMPLE), env)).toEqual(plain);
   });
 
-  it('in another place', () => {
-    expect(said(laidDown(join('übung 1', 'a b', '日本'), EXAMPLE))).toEqual(plain);
+  it('in another place', async () => {
+    expect(await said(laidDown(join('übung 1', 'a b', '日本'), EXAMPLE))).toEqual(plain);
   });
 
-  it('built again over what is there', () => {
+  it('built again over what is there', async () => {
     const folder = laidDown('again', EXAMPLE);
-    said(folder);
-    const { pages, json } = said(folder);
+    await said(folder);
+    const { pages, json } = await said(folder);
     expect(pages).toEqual(plain.pages);
     expect(json.build).toMatchObject({ data: { written: [], moved: [] } });
   });
 
-  it('with the files made in another order', () => {
+  it('with the files made in another order', async () => {
     const order = Object.keys(EXAMPLE).reverse();
-    expect(said(laidDown('reversed', EXAMPLE, order))).toEqual(plain);
+    expect(await said(laidDown('reversed', EXAMPLE, order))).toEqual(plain);
   });
 
-  it('with CRLF and a byte order mark in every YAML file', () => {
+  it('with CRLF and a byte order mark in every YAML file', async () => {
     const files = changedYaml(EXAMPLE, (text) => `\uFEFF${text.replaceAll('\n', '\r\n')}`);
-    expect(said(laidDown('crlf', files))).toEqual(plain);
+    expect(await said(laidDown('crlf', files))).toEqual(plain);
   });
 
-  it('on another day, but for the index', () => {
-    const later = said(laidDown('later', EXAMPLE), {}, '2031-02-28');
+  it('on another day, but for the index', async () => {
+    const later = await said(laidDown('later', EXAMPLE), {}, '2031-02-28');
     const withoutIndex = ({ 'index.html': _, ...pages }: Record<string, string>) => pages;
     expect(withoutIndex(later.pages)).toEqual(withoutIndex(plain.pages));
     expect(later.pages['index.html']).not.toBe(plain.pages['index.html']);
@@ -165,7 +171,7 @@ describe('the number of a sheet changes', () => {
     ['a date', replaced('plans/M-0412.yaml', '2026-12-21', '2026-12-22')],
     ['the pain ranges', replaced('plans/M-0412.yaml', '0-2, ease_off: 3-5', '0-1, ease_off: 2-5')],
     ['the days', replaced('plans/M-0412.yaml', '[mon, wed, fri]', '[mon, wed, sat]')],
-    ['the times', replaced('practice.yaml', 'between_items: 30 s', 'between_items: 5 min')],
+    ['the times', replaced('practice.yaml', 'change_sides: 5 s', 'change_sides: 5 min')],
     ['the language', inAnotherLanguage()],
   ])('with another: %s', (_, files) => {
     expect(numbersOf(files)[CODES.indexOf('M-0412')]).not.toBe(before[CODES.indexOf('M-0412')]);
@@ -175,7 +181,8 @@ describe('the number of a sheet changes', () => {
     const path = 'pictures/heel-raise.svg';
     const bytes = Buffer.from(EXAMPLE[path] as Uint8Array);
     const changed = Buffer.concat([bytes, Buffer.from('\n')]);
-    expect(numbersOf({ ...EXAMPLE, [path]: changed })).not.toContain(before[0]);
+    const at = CODES.indexOf('M-0412');
+    expect(numbersOf({ ...EXAMPLE, [path]: changed })[at]).not.toBe(before[at]);
     const unused = { ...EXAMPLE, 'pictures/other.svg': changed };
     expect(numbersOf(unused)).toEqual(before);
   });
@@ -183,18 +190,16 @@ describe('the number of a sheet changes', () => {
   it('with another word in any sentence that it shows, and with no other', () => {
     const wrong: string[] = [];
     let shown = 0;
-    for (const { path, key, text, files } of withOneWordMore()) {
-      const pages = CODES.map((code) => pagesIn(files, code));
-      for (const [at, { sheetNumber, markdown }] of pages.entries()) {
-        const isShown = markdown.toLowerCase().includes(MARK);
-        if (isShown) shown += 1;
-        if (isShown !== (sheetNumber !== before[at]))
-          wrong.push(`${CODES[at]}: ${path} ${key}: ${text}`);
-      }
+    for (const { path, key, text, plan, files } of withOneWordMore()) {
+      const { sheetNumber, markdown } = pagesIn(files, plan);
+      const isShown = markdown.toLowerCase().includes(MARK);
+      if (isShown) shown += 1;
+      const isAnother = sheetNumber !== before[CODES.indexOf(plan)];
+      if (isShown !== isAnother) wrong.push(`${plan}: ${path} ${key}: ${text}`);
     }
     expect(wrong).toEqual([]);
-    expect(shown).toBeGreaterThan(150);
-  }, 180_000);
+    expect(shown).toBeGreaterThan(80);
+  });
 });
 
 /** A word that stands nowhere else. */
@@ -203,26 +208,38 @@ const MARK = 'quixotic';
 const PROSE =
   /^(practice|contact|emergency_if|get_in_touch|stop_if|rk|tw|title|goals|precautions|stop_if_also|note|start_when|name|setup|steps|feel|avoid|easier|harder|found|why)$/;
 
-/** The example again and again, each time with one sentence a word longer. */
+/** The example again and again, each time with the first sentence of a key a word longer. */
 function withOneWordMore() {
   return Object.entries(EXAMPLE).flatMap(([path, text]) => {
-    if (typeof text !== 'string') return [];
-    const found: { key: string; text: string; end: number }[] = [];
+    const plan = planOf(path);
+    if (typeof text !== 'string' || plan === undefined) return [];
+    const found: Sentence[] = [];
     walk(parseDocument(text).contents, '', found);
-    return found.map(({ key, text: sentence, end }) => {
-      const isQuoted = text[end - 1] === '"';
-      const at = isQuoted ? end - 1 : end;
+    const first = found.filter(({ key }, at) => found.findIndex((one) => one.key === key) === at);
+    return first.map(({ key, text: sentence, end }) => {
+      const at = text[end - 1] === '"' ? end - 1 : end;
       const changed = `${text.slice(0, at)} ${MARK}${text.slice(at)}`;
-      return { path, key, text: sentence, files: { ...EXAMPLE, [path]: changed } };
+      return { path, key, text: sentence, plan, files: { ...EXAMPLE, [path]: changed } };
     });
   });
 }
 
-function walk(
-  node: unknown,
-  key: string,
-  found: { key: string; text: string; end: number }[],
-): void {
+/** A plan that reads this file. */
+function planOf(path: string): string | undefined {
+  const name = /([^/]+)\.yaml$/.exec(path)?.[1] ?? '';
+  if (path === 'practice.yaml') return CODES[0];
+  if (path.startsWith('plans/')) return name;
+  return CODES.find((code) => String(EXAMPLE[`plans/${code}.yaml`]).includes(`do: ${name}`));
+}
+
+interface Sentence {
+  readonly key: string;
+  readonly text: string;
+  /** Where it ends in its file. */
+  readonly end: number;
+}
+
+function walk(node: unknown, key: string, found: Sentence[]): void {
   if (isMap(node)) {
     for (const { key: name, value } of node.items)
       walk(value, isScalar(name) ? String(name.value) : '', found);

@@ -14,7 +14,7 @@ import {
 } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { freshFolder, runIn } from './support/cases.ts';
+import { freshFolder, type Ran, runIn } from './support/cases.ts';
 
 const PLAN = 'plans/M-0412.yaml';
 const EXERCISE = 'exercises/heel-raise.yaml';
@@ -39,6 +39,17 @@ function found(makeHostile: (root: string) => void): { status: number; findings:
       status,
       findings: findings.map(({ check, file, line, message }) => ({ check, file, line, message })),
     };
+  } finally {
+    rmSync(root, { recursive: true, force: true });
+  }
+}
+
+/** What one command says in the base folder after it was made hostile. */
+function ran(command: string, makeHostile: (root: string) => void): Ran {
+  const root = freshFolder();
+  try {
+    makeHostile(root);
+    return runIn(root, [command]);
   } finally {
     rmSync(root, { recursive: true, force: true });
   }
@@ -113,7 +124,12 @@ describe('the bytes of a file', () => {
   });
 
   it('line ends of an old kind', () => {
-    expectOne(write(PLAN, original(PLAN).replaceAll('\n', '\r')), 'hidden-character', PLAN, /end with CR alone/);
+    expectOne(
+      write(PLAN, original(PLAN).replaceAll('\n', '\r')),
+      'hidden-character',
+      PLAN,
+      /end with CR alone/,
+    );
   });
 
   it('marks and joiners of other scripts are fine', () => {
@@ -248,14 +264,23 @@ describe('what is no file of the folder', () => {
     const { status, out } = runIn(root, ['build']);
     const isThere = existsSync(join(root, 'handouts/M-0412.html'));
     rmSync(root, { recursive: true, force: true });
-    expect({ status, out, isThere }).toEqual({ status: 1, out: 'Nothing was written or moved.\n', isThere: true });
+    expect({ status, out, isThere }).toEqual({
+      status: 1,
+      out: 'Nothing was written or moved.\n',
+      isThere: true,
+    });
   });
 
   it('a link for the templates', () => {
-    expectOne((root) => {
-      mkdirSync(elsewhere(root));
-      symlinkSync(elsewhere(root), join(root, 'templates'));
-    }, 'file-linked', 'templates', /is a link/);
+    expectOne(
+      (root) => {
+        mkdirSync(elsewhere(root));
+        symlinkSync(elsewhere(root), join(root, 'templates'));
+      },
+      'file-linked',
+      'templates',
+      /is a link/,
+    );
   });
 
   it('a link to a folder among the plans', () => {
@@ -336,15 +361,32 @@ describe('what is no file of the folder', () => {
   });
 
   it('a folder called practice.yaml', () => {
-    expectOne(
-      (root) => {
-        rmSync(join(root, PRACTICE));
-        mkdirSync(join(root, PRACTICE));
-      },
-      'file-unreadable',
-      PRACTICE,
-      /not a file/,
+    const { status, err } = ran('check', (root) => {
+      rmSync(join(root, PRACTICE));
+      mkdirSync(join(root, PRACTICE));
+    });
+    expect(status).toBe(2);
+    expect(err).toBe('carryover: practice.yaml: This is not a file that can be read.\n');
+  });
+
+  it('a folder where a page belongs', () => {
+    const { status, err } = ran('build', (root) => {
+      mkdirSync(join(root, 'handouts/M-0412.html'), { recursive: true });
+    });
+    expect(status).toBe(2);
+    expect(err).toBe(
+      'carryover: handouts/ cannot be written to: a folder lies where a page belongs.\n',
     );
+  });
+
+  it.each(['a file', 'a link'])('%s called handouts', (what) => {
+    const { status, err } = ran('build', (root) => {
+      if (what === 'a file') return writeFileSync(join(root, 'handouts'), '');
+      mkdirSync(elsewhere(root));
+      symlinkSync(elsewhere(root), join(root, 'handouts'));
+    });
+    expect(status).toBe(2);
+    expect(err).toMatch(/^carryover: handouts\/? is (not a folder|a link; make it a folder)\.\n$/);
   });
 
   const isRoot = process.getuid?.() === 0;
@@ -355,16 +397,20 @@ describe('what is no file of the folder', () => {
     },
   );
 
-  it.skipIf(isRoot)(
-    'practice.yaml without permission is a folder that cannot be used (skipped for root)',
-    () => {
-      const root = freshFolder();
-      chmodSync(join(root, PRACTICE), 0);
-      const { status } = runIn(root, ['check']);
-      rmSync(root, { recursive: true, force: true });
-      expect([1, 2]).toContain(status);
-    },
-  );
+  it.skipIf(isRoot)('practice.yaml without permission (skipped for root)', () => {
+    const { status, err } = ran('check', (root) => chmodSync(join(root, PRACTICE), 0));
+    expect(status).toBe(2);
+    expect(err).toBe('carryover: practice.yaml: This file cannot be read (no permission).\n');
+  });
+
+  it.skipIf(isRoot)('a folder that takes no page (skipped for root)', () => {
+    const { status, err } = ran('build', (root) => {
+      mkdirSync(join(root, 'handouts'));
+      chmodSync(join(root, 'handouts'), 0o555);
+    });
+    expect(status).toBe(2);
+    expect(err).toBe('carryover: handouts/ cannot be written to: no permission.\n');
+  });
 });
 
 describe('names that mean something to a program', () => {
@@ -410,19 +456,35 @@ describe('what would age in a repository', () => {
     );
   });
 
+  const pack = readFileSync(join(import.meta.dirname, '..', 'templates/words/en.yaml'), 'utf8');
+
   it('a words pack without one of the sentences', () => {
-    const pack = readFileSync(join(import.meta.dirname, '..', 'templates/words/en.yaml'), 'utf8');
-    const line = /^ {2}title: .*\n/m.exec(pack) ?? /^ {2}[a-z-]+: ".*"\n(?= {2})/m.exec(pack);
-    const withoutOne = pack.replace(line?.[0] ?? '', '');
+    const withoutOne = pack.replace(/^ {2}outdated-stamp: .*\n/m, '');
     expect(withoutOne.length).toBeLessThan(pack.length);
-    expectOne(
-      (root) => {
-        mkdirSync(join(root, 'templates/words'), { recursive: true });
-        writeFileSync(join(root, 'templates/words/en.yaml'), withoutOne);
-      },
-      'words-missing',
-      'templates/words/en.yaml',
-      /is missing; in English it is/,
-    );
+    const makeHostile = (root: string) => {
+      mkdirSync(join(root, 'templates/words'), { recursive: true });
+      writeFileSync(join(root, 'templates/words/en.yaml'), withoutOne);
+    };
+    const says = /^"index.outdated-stamp" is missing; in English it is "/;
+    expectOne(makeHostile, 'words-missing', 'templates/words/en.yaml', says);
+    expect(ran('build', makeHostile)).toMatchObject({
+      status: 1,
+      out: 'Nothing was written or moved.\n',
+    });
+  });
+
+  it('a sheet of a plan that broke is stamped where it was moved to', () => {
+    const stamp = /^ {2}outdated-stamp: "(.*)"$/m.exec(pack)?.[1] ?? '(no stamp in the pack)';
+    const root = freshFolder();
+    runIn(root, ['build']);
+    writeFileSync(join(root, PLAN), original(PLAN).replace('affected: left', 'affected: lft'));
+    const { status } = runIn(root, ['build']);
+    const moved = ['M-0412.html', 'M-0412.md', 'M-0412.clinic.html'].map((name) => ({
+      isLeft: existsSync(join(root, 'handouts', name)),
+      isStamped: readFileSync(join(root, 'handouts/outdated', name), 'utf8').includes(stamp),
+    }));
+    rmSync(root, { recursive: true, force: true });
+    expect(status).toBe(1);
+    expect(moved).toEqual(Array.from({ length: 3 }, () => ({ isLeft: false, isStamped: true })));
   });
 });

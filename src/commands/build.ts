@@ -3,9 +3,9 @@ import { relative } from 'node:path';
 import { belongsToAll, type CompiledPlan } from '../build.ts';
 import { type Finding, inOrder } from '../finding/finding.ts';
 import { type FateSetting, fateOf, pagesToMove } from '../handouts/changes.ts';
-import { moveToOutdated, readHandouts, removeUnfinished, whyUnusable, writePage } from '../handouts/disk.ts';
+import { moveToOutdated, readHandouts, removeUnfinished, whyUnusable, whyUnwritten, writePage } from '../handouts/disk.ts';
 import { indexPage } from '../handouts/index-page.ts';
-import { INDEX_FILE, type Pages, pagesOf } from '../handouts/pages.ts';
+import { HANDOUTS, INDEX_FILE, type Pages, pagesOf } from '../handouts/pages.ts';
 import type { IndexedPlan, PlanWithoutSheet } from '../render/index-view.ts';
 import { ownTemplateFindings } from './check.ts';
 import { compileWork, countsOf, filesRead, findingsReport, isFailing, shownFindings, summaryLine, type Work } from './compiled.ts';
@@ -26,7 +26,7 @@ export function build(session: Session, what: readonly string[]): CommandResult 
   const setting: FateSetting = { compiled: work.compiled, isNamed: named !== null, isStrict: session.isStrict };
   const findings = inOrder([...work.compiled.findings, ...ownTemplateFindings(work, setting, session)]);
   const isStopped = findings.some((one) => one.severity === 'error' && belongsToAll(one));
-  const built = isStopped ? emptyBuilt() : writeAll(open.root, work, setting, session);
+  const built = isStopped ? emptyBuilt() : orUnwritten(() => writeAll(open.root, work, setting, session));
   const status = isFailing(findings, session) ? 1 : 0;
   return {
     status,
@@ -35,6 +35,17 @@ export function build(session: Session, what: readonly string[]): CommandResult 
     out: session.isQuiet ? '' : buildReport(built, isStopped, pathFrom(session.outside.cwd, open.root)),
     log: buildLog(findings, work, session),
   };
+}
+
+/** A disk that takes no page is no fault of ours; what was moved away before stays there. */
+function orUnwritten(write: () => Built): Built {
+  try {
+    return write();
+  } catch (cause) {
+    const why = whyUnwritten(cause);
+    if (why === null) throw cause;
+    throw new UsageError(`${HANDOUTS}/ cannot be written to: ${why}`);
+  }
 }
 
 function emptyBuilt(): Built {

@@ -13,7 +13,11 @@ export interface Handouts {
 }
 
 /** What is wrong with the handouts; a closed plan's are left out of it. */
-export function auditHandouts(handouts: Handouts, printing: Printing, setting: FateSetting): readonly Finding[] {
+export function auditHandouts(
+  handouts: Handouts,
+  printing: Printing,
+  setting: FateSetting,
+): readonly Finding[] {
   const found: Finding[] = [];
   const known = new Set<string>();
   for (const plan of printing.compiled.plans) {
@@ -24,27 +28,57 @@ export function auditHandouts(handouts: Handouts, printing: Printing, setting: F
   const plans = new Set(handouts.pages.flatMap((path) => planOfPage(path) ?? []));
   for (const plan of plans) {
     if (known.has(plan)) continue;
-    found.push(...sheetFinding('handout-extra', pagesThere(plan, handouts), `There is no plan ${plan} that this sheet belongs to; run "carryover build" to move it away.`));
+    found.push(
+      ...sheetFinding(
+        'handout-extra',
+        pagesThere(plan, handouts),
+        `There is no plan ${plan} that this sheet belongs to; run "carryover build" to move it away.`,
+      ),
+    );
   }
   return found;
 }
 
-function auditPlan(plan: CompiledPlan, handouts: Handouts, printing: Printing, setting: FateSetting): readonly Finding[] {
+function auditPlan(
+  plan: CompiledPlan,
+  handouts: Handouts,
+  printing: Printing,
+  setting: FateSetting,
+): readonly Finding[] {
   const fate = fateOf(plan, setting);
   if (fate.kind === 'closed') return [];
   const { id } = plan;
   if (fate.kind === 'no-sheet') {
-    return sheetFinding('handout-stale', pagesThere(id, handouts), `This sheet is older than the mistakes that plan ${id} or its settings have now; do not hand it out.`);
+    return sheetFinding(
+      'handout-stale',
+      pagesThere(id, handouts),
+      `This sheet is older than the mistakes that plan ${id} or its settings have now; do not hand it out.`,
+    );
   }
   const outcome = pagesOf(plan, printing);
   if (!outcome.ok) return [outcome.finding];
-  const faults = [...outcome.pages.files].map(([path, page]) => ({ path, fault: faultOf(handouts.read(path), page) }));
-  const paths = (wanted: Fault) => faults.filter(({ fault }) => fault === wanted).map(({ path }) => path);
-  const what = paths('missing').length === outcome.pages.files.size ? `Plan ${id} has no sheet yet` : `This page of plan ${id} is not there`;
+  const faults = [...outcome.pages.files].map(([path, page]) => ({
+    path,
+    fault: faultOf(handouts.read(path), page),
+  }));
+  const paths = (wanted: Fault) =>
+    faults.filter(({ fault }) => fault === wanted).map(({ path }) => path);
+  const what =
+    paths('missing').length === outcome.pages.files.size
+      ? `Plan ${id} has no sheet yet`
+      : `This page of plan ${id} is not there`;
   return [
     ...sheetFinding('handout-missing', paths('missing'), `${what}; run "carryover build".`),
-    ...sheetFinding('handout-edited', paths('edited'), `This page was changed by hand after it was built; put the change into plan ${id} and build it.`),
-    ...sheetFinding('handout-stale', paths('stale'), `This sheet is not what plan ${id} says now; run "carryover build".`),
+    ...sheetFinding(
+      'handout-edited',
+      paths('edited'),
+      `This page was changed by hand after it was built; put the change into plan ${id} and build it.`,
+    ),
+    ...sheetFinding(
+      'handout-stale',
+      paths('stale'),
+      `This sheet is not what plan ${id} says now; run "carryover build".`,
+    ),
   ];
 }
 
@@ -64,7 +98,11 @@ function pagesThere(plan: string, { pages }: Handouts): readonly string[] {
 type HandoutCheck = 'handout-missing' | 'handout-extra' | 'handout-stale' | 'handout-edited';
 
 /** One finding for all pages of a sheet that have the same fault: at the first, the others beside it. */
-function sheetFinding(check: HandoutCheck, paths: readonly string[], message: string): readonly Finding[] {
+function sheetFinding(
+  check: HandoutCheck,
+  paths: readonly string[],
+  message: string,
+): readonly Finding[] {
   const [first, ...others] = paths;
   if (first === undefined) return [];
   const related = others.map((path) => ({ message: 'This page too.', place: fileOnly(path) }));

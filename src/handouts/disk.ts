@@ -18,6 +18,21 @@ export function whyUnusable(root: string): string | null {
   return null;
 }
 
+const REASONS: Readonly<Record<string, string>> = {
+  EACCES: 'no permission',
+  EPERM: 'no permission',
+  EROFS: 'the disk can only be read',
+  ENOSPC: 'the disk is full',
+  EISDIR: 'a folder lies where a page belongs',
+  ENOTEMPTY: 'a folder lies where a page belongs',
+};
+
+/** Why a page could not be written, where that is the disk's doing; null where it is a fault of ours. */
+export function whyUnwritten(cause: unknown): string | null {
+  const code = cause instanceof Error && 'code' in cause ? String(cause.code) : '';
+  return REASONS[code] ?? null;
+}
+
 /** The pages that lie in handouts/ now, and what builds that were killed left behind. */
 export function readHandouts(root: string): { readonly pages: readonly string[]; readonly unfinished: readonly string[] } {
   const folder = join(root, HANDOUTS);

@@ -19,7 +19,10 @@ export type IndexOutcome =
   | { readonly ok: false; readonly finding: Finding };
 
 /** The index, sealed; a template of the practice that cannot be filled in is a finding. */
-export function indexPage({ plans, without, today }: Indexed, { compiled, wording, templates }: Printing): IndexOutcome {
+export function indexPage(
+  { plans, without, today }: Indexed,
+  { compiled, wording, templates }: Printing,
+): IndexOutcome {
   const { practice } = compiled;
   const words = wording.get(practice.language);
   if (!words) throw new Error('a practice without words has an error of its own');

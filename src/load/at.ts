@@ -5,7 +5,7 @@ import type { CheckName } from '../finding/checks.ts';
 import { type Finding, finding } from '../finding/finding.ts';
 import type { Place } from '../finding/place.ts';
 import { type Reading, withSoundForm } from '../units/reading.ts';
-import { ENTRY } from './prose-traps.ts';
+import { ENTRY } from './prose-scanning.ts';
 import { formAt, keyText } from './schema-findings.ts';
 import type { YamlFile } from './yaml-file.ts';
 

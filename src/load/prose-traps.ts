@@ -1,39 +1,13 @@
 // Sentences that YAML would cut off, split, turn into keys or read as markup. Found in the lines as
 // written, before any parsing, so that the message can show the whole sentence in quotes.
 // A trapped sentence is blanked out in place (same length), so that the rest of the file is still read.
-import { type Finding, finding } from '../finding/finding.ts';
+import type { Finding } from '../finding/finding.ts';
 import type { SourceText } from '../finding/place.ts';
+import { flowTraps } from './flow-prose.ts';
+import { closeQuote, isQuote, leaveOpen, openQuote } from './prose-quotes.ts';
+import { blank, ENTRY, mendedPart, type Owner, type ProseAt, put, type Scanning, standIn, tell, trap } from './prose-scanning.ts';
 import { quoted } from './quoted-sentence.ts';
 import { BAD_INDENT, type Break } from './yaml-breaks.ts';
-
-/** What belongs at a place of a file: a sentence, a list of sentences, or something else. */
-export type ProseAt = (path: readonly string[]) => 'text' | 'sentences' | null;
-
-/** The step of a path that stands for an entry of a list. */
-export const ENTRY = '*';
-
-/** A key or a list entry that is open, by its column. */
-interface Owner {
-  readonly column: number;
-  readonly step: string;
-}
-
-interface Scanning {
-  readonly source: SourceText;
-  readonly proseAt: ProseAt;
-  readonly findings: Finding[];
-  readonly breaks: Break[];
-  /** The text to parse: trapped stretches replaced. */
-  mended: string;
-  readonly open: Owner[];
-  /** Lines that are deeper than this belong to a block of text. */
-  blockBelow: number | null;
-  /** A plain sentence that ended with its line, and the column of its key or dash. */
-  plainAbove: { readonly column: number; readonly start: number; readonly end: number; readonly isEntry: boolean } | null;
-  /** The closing quote that a sentence over several lines still waits for. */
-  quote: { readonly sign: '"' | "'"; readonly start: number; readonly column: number; readonly isProse: boolean } | null;
-  flowDepth: number;
-}
 
 export interface MendedText {
   readonly text: string;
@@ -49,7 +23,7 @@ const LIKE_A_KEY = /^[a-z][a-z_]*:(\s|$)/;
 /** Finds the trapped sentences of a file, and the text without them. */
 export function proseTraps(source: SourceText, proseAt: ProseAt): MendedText {
   const scanning: Scanning = {
-    source, proseAt, findings: [], breaks: [], mended: source.text, open: [], blockBelow: null, plainAbove: null, quote: null, flowDepth: 0,
+    source, proseAt, findings: [], breaks: [], mended: source.text.split(''), open: [], blockBelow: null, plainAbove: null, quote: null, flowDepth: 0, awaiting: null,
   };
   let start = 0;
   for (const line of source.text.split('\n')) {
@@ -57,7 +31,7 @@ export function proseTraps(source: SourceText, proseAt: ProseAt): MendedText {
     start += line.length + 1;
   }
   if (scanning.quote) leaveOpen(scanning, source.text.length);
-  return { text: scanning.mended, findings: scanning.findings, breaks: scanning.breaks };
+  return { text: scanning.mended.join(''), findings: scanning.findings, breaks: scanning.breaks };
 }
 
 function scanLine(scanning: Scanning, line: string, start: number): void {
@@ -104,6 +78,13 @@ function runsOn(scanning: Scanning, line: string, start: number, indent: number)
 }
 
 function openAndCheck(scanning: Scanning, line: string, start: number, indent: number): void {
+  const { awaiting } = scanning;
+  scanning.awaiting = null;
+  // A list or keys of its own are of the wrong kind here, which the schema says better.
+  if (awaiting && indent > awaiting.column && !/^-\s/.test(line.slice(indent)) && !LIKE_A_KEY.test(line.slice(indent))) {
+    checkSentence(scanning, line, start, indent, awaiting);
+    return;
+  }
   let column = indent;
   while (/^-(\s|$)/.test(line.slice(column)) && !(column > indent && scanning.proseAt(pathOf(scanning)) === 'text')) {
     closeTo(scanning, column, true);
@@ -120,7 +101,7 @@ function openAndCheck(scanning: Scanning, line: string, start: number, indent: n
   const key = KEY.exec(line.slice(column));
   if (!key) {
     // Not a key: a value on a line of its own, or something for the parser to name.
-    if (isEntry || !tellBareDash(scanning, line, start, column)) countBrackets(scanning, line.slice(column));
+    if (isEntry || !tellBareDash(scanning, line, start, column)) checkFlow(scanning, line, start, column);
     return;
   }
   closeTo(scanning, column, false);
@@ -145,7 +126,7 @@ function tellBareDash(scanning: Scanning, line: string, start: number, column: n
   }
   tell(scanning, message, start + column, start + column + text.length);
   standIn(scanning, start + column, text.length);
-  scanning.mended = `${scanning.mended.slice(0, start + column)}- ${scanning.mended.slice(start + column + 2)}`;
+  put(scanning, start + column, '- ');
   return true;
 }
 
@@ -172,14 +153,14 @@ function checkOther(scanning: Scanning, line: string, start: number, valueColumn
   const value = line.slice(valueColumn);
   if (isBlockHeader(value)) scanning.blockBelow = owner.column;
   else if (isQuote(value[0])) openQuote(scanning, line, start, valueColumn, owner, false);
-  else countBrackets(scanning, value);
+  else checkFlow(scanning, line, start, valueColumn);
 }
 
 /** Where a list of sentences belongs: one on the key's own line is left to the schema, unless it would break. */
 function checkList(scanning: Scanning, line: string, start: number, valueColumn: number, owner: Owner): void {
   const value = line.slice(valueColumn);
   if (value === '' || value.startsWith('#')) return;
-  if (value.startsWith('[')) countBrackets(scanning, value);
+  if (value.startsWith('[')) checkFlow(scanning, line, start, valueColumn);
   else checkSentence(scanning, line, start, valueColumn, owner);
 }
 
@@ -190,7 +171,10 @@ function isBlockHeader(value: string): boolean {
 function checkSentence(scanning: Scanning, line: string, start: number, valueColumn: number, owner: Owner): void {
   const value = line.slice(valueColumn);
   const at = start + valueColumn;
-  if (value === '') return;
+  if (value === '' || /^#(\s|$)/.test(value)) {
+    scanning.awaiting = owner;
+    return;
+  }
   if (isBlockHeader(value)) {
     scanning.blockBelow = owner.column;
     return;
@@ -222,40 +206,14 @@ function checkPlain(scanning: Scanning, value: string, at: number, owner: Owner)
   scanning.plainAbove = { column: owner.column, start: at, end: at + text.length, isEntry: owner.step === ENTRY };
 }
 
-function isQuote(sign: string | undefined): sign is '"' | "'" {
-  return sign === '"' || sign === "'";
-}
-
-function openQuote(scanning: Scanning, line: string, start: number, valueColumn: number, owner: Owner, isProse: boolean): void {
-  scanning.quote = { sign: line[valueColumn] as '"' | "'", start: start + valueColumn, column: owner.column, isProse };
-  closeQuote(scanning, line, start, valueColumn + 1);
-}
-
-/** A quote that is still open where its key or entry ends: its first line is taken for the sentence, what follows is left out. */
-function leaveOpen(scanning: Scanning, end: number): void {
-  const { start: opened, isProse } = scanning.quote as { start: number; isProse: boolean };
-  scanning.quote = null;
-  const lineEnd = scanning.source.text.indexOf('\n', opened);
-  const value = scanning.source.text.slice(opened, lineEnd === -1 ? undefined : lineEnd);
-  trap(scanning, value, opened, 'opens a quote that never closes', isProse);
-  blank(scanning, opened + value.length, Math.max(end, opened + value.length));
-}
-
-/** Looks for the end of a quoted sentence on this line; what follows the quote is text that would break. */
-function closeQuote(scanning: Scanning, line: string, start: number, from = 0): void {
-  const { sign, start: opened, isProse } = scanning.quote as { sign: '"' | "'"; start: number; isProse: boolean };
-  for (let i = from; i < line.length; i += 1) {
-    if (sign === '"' && line[i] === '\\') i += 1;
-    else if (line[i] === sign && sign === "'" && line[i + 1] === "'") i += 1;
-    else if (line[i] === sign) {
-      scanning.quote = null;
-      const after = line.slice(i + 1);
-      if (/^\s*$|^\s+#/.test(after)) return;
-      const value = scanning.source.text.slice(opened, start + line.length);
-      trap(scanning, value, opened, 'would end at its second quote', isProse);
-      return;
+/** Brackets that open on this line: the sentences in them, and whether they close on it. */
+function checkFlow(scanning: Scanning, line: string, start: number, column: number): void {
+  if (/[[{]/.test(line[column] ?? '')) {
+    for (const trapped of flowTraps(line, column, pathOf(scanning), scanning.proseAt)) {
+      trap(scanning, line.slice(trapped.start, trapped.end), start + trapped.start, trapped.how);
     }
   }
+  countBrackets(scanning, mendedPart(scanning, start + column, start + line.length));
 }
 
 function countBrackets(scanning: Scanning, text: string): void {
@@ -264,30 +222,4 @@ function countBrackets(scanning: Scanning, text: string): void {
   const closes = bare.match(/[\]}]/g)?.length ?? 0;
   const isFlow = scanning.flowDepth > 0 || /^[[{]/.test(bare);
   if (isFlow) scanning.flowDepth = Math.max(0, scanning.flowDepth + opens - closes);
-}
-
-/** Tells of a trapped sentence; of a value that is no sentence only the quotes go, so that it is still read. */
-function trap(scanning: Scanning, value: string, at: number, how: string, isProse = true): void {
-  const text = value.trimEnd();
-  tell(scanning, `This ${isProse ? 'sentence' : 'text'} ${how}; put quotes round it: ${quoted(text)}.`, at, at + text.length);
-  if (isProse) return standIn(scanning, at, text.length);
-  const bare = text.replace(/["']/g, ' ');
-  scanning.mended = scanning.mended.slice(0, at) + bare + scanning.mended.slice(at + text.length);
-}
-
-function tell(scanning: Scanning, message: string, start: number, end: number): void {
-  const place = { source: scanning.source, start, end };
-  scanning.findings.push(finding({ check: 'text-cut-off', severity: 'error', message, place }));
-}
-
-/** Text of the same length that YAML reads as text. */
-function standIn(scanning: Scanning, start: number, length: number): void {
-  const lines = scanning.mended.slice(start, start + length).split('\n');
-  const filled = lines.map((line, i) => (i === 0 ? 'x'.repeat(line.length) : ' '.repeat(line.length)));
-  scanning.mended = scanning.mended.slice(0, start) + filled.join('\n') + scanning.mended.slice(start + length);
-}
-
-function blank(scanning: Scanning, start: number, end: number): void {
-  const spaces = scanning.mended.slice(start, end).replace(/[^\n]/g, ' ');
-  scanning.mended = scanning.mended.slice(0, start) + spaces + scanning.mended.slice(end);
 }

@@ -1,7 +1,7 @@
 // The JSON Schemas that ship, as a validator and as a map of where sentences stand.
 import { readFileSync } from 'node:fs';
 import { Ajv2020, type ValidateFunction } from 'ajv/dist/2020.js';
-import { ENTRY, type ProseAt } from './prose-traps.ts';
+import { ENTRY, type ProseAt } from './prose-scanning.ts';
 
 /** The kinds of file that a practice writes. */
 export type FileKind = 'practice' | 'exercise' | 'plan' | 'people';

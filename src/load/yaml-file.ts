@@ -1,14 +1,14 @@
 // One file's text to a tree with places: YAML in its plainest form. Every scalar is its source text,
 // so that nothing is read as another kind of value than was written; what could mean two things is refused.
-import { type Document, isAlias, isMap, isPair, isScalar, isSeq, type Node, parseAllDocuments, visit, type YAMLMap, type YAMLSeq } from 'yaml';
+import { type Document, isAlias, isMap, isScalar, isSeq, type Node, parseAllDocuments, visit } from 'yaml';
 import type { CheckName } from '../finding/checks.ts';
 import { type Finding, finding } from '../finding/finding.ts';
 import { positionOf, type SourceText } from '../finding/place.ts';
-import { ENTRY, proseTraps } from './prose-traps.ts';
-import { quoted } from './quoted-sentence.ts';
+import { proseTraps } from './prose-traps.ts';
 import { type FileKind, proseOf } from './schemas.ts';
 import { codeOf, HIDDEN } from './text-file.ts';
 import { type Break, firstBreak } from './yaml-breaks.ts';
+import { commaSentence, flagCommas, flowCommas, tellFlow, withoutCommas } from './yaml-flow.ts';
 
 /** A parsed file; `flagged` are nodes that a finding was already made for, and that are not read. */
 export interface YamlFile {
@@ -49,9 +49,10 @@ export function parseYaml(source: SourceText, kind: FileKind): YamlFile {
   }
 
   const spaced = mended.text.replaceAll('\t', ' ');
-  const commas = parsed(spaced).flatMap((document) => flowCommas(document, spaced));
+  const asWritten = parsed(spaced);
+  const commas = asWritten.flatMap((document) => flowCommas(document, spaced));
   for (const { start, end, isEntry } of commas) tell('decimal-comma', commaSentence(spaced.slice(start, end), isEntry), start, end);
-  const documents = parsed(withoutCommas(spaced, commas));
+  const documents = commas.length === 0 ? asWritten : parsed(withoutCommas(spaced, commas));
   const [first, second] = documents;
   if (!first?.contents) {
     if (findings.length === 0) tell('file-empty', 'This file has nothing in it but comments.', 0, 0);
@@ -77,7 +78,8 @@ function findTabs(text: string, written: string): readonly { at: number; isInden
   for (const line of outside.matchAll(/^.*$/gm)) {
     const tab = line[0].indexOf('\t');
     if (tab === -1) continue;
-    found.push({ at: line.index + tab, isIndent: /^[ \t]*\t[ \t]*\S/.test(written.slice(line.index, line.index + line[0].length)) && line[0].slice(0, tab).trim() === '' });
+    const indent = /^[ \t]*(?=\S)/.exec(written.slice(line.index, line.index + line[0].length))?.[0] ?? '';
+    found.push({ at: line.index + tab, isIndent: indent.includes('\t') && line[0].slice(0, tab).trim() === '' });
   }
   return found;
 }
@@ -93,7 +95,7 @@ function parsed(text: string): readonly Document[] {
   }) as readonly Document[];
 }
 
-type Tell = (check: CheckName, message: string, start: number, end: number) => void;
+export type Tell = (check: CheckName, message: string, start: number, end: number) => void;
 
 /** A key that stands twice: the first is read, the others are told of and left out. */
 function tellDuplicates({ source, flagged }: YamlFile, document: Document, tell: Tell): void {
@@ -169,101 +171,6 @@ function tellHiddenEscape(value: string, start: number, end: number, tell: Tell)
   const hidden = HIDDEN.exec(value);
   if (hidden) {
     tell('hidden-character', `This text holds a character that does not show (${codeOf(hidden[0])}); take it out.`, start, end);
-  }
-}
-
-interface Comma {
-  readonly start: number;
-  readonly end: number;
-  /** Whether it stands straight inside [ ], where a list could be meant. */
-  readonly isEntry: boolean;
-}
-
-function commaSentence(number: string, isEntry: boolean): string {
-  const decimal = /^\d+,\d+$/.test(number) ? [`a decimal with a point (${number.replace(',', '.')})`] : [];
-  const list = isEntry || decimal.length === 0 ? [`a list with a space after each comma (${number.replaceAll(',', ', ')})`] : [];
-  return `${number} has a comma between digits; write ${[...decimal, ...list].join(', or ')}.`;
-}
-
-/** Inside brackets a comma between digits could be a decimal or part two entries; each such number. */
-function flowCommas(document: Document, text: string): readonly Comma[] {
-  const found: Comma[] = [];
-  visit(document, {
-    Collection: (_, node) => {
-      if (!node.flow) return undefined;
-      const [start, end] = node.range ?? [0, 0, 0];
-      const bare = text.slice(start, end).replace(/"(?:\\.|[^"\\])*"|'(?:''|[^'])*'/g, (quote) => ' '.repeat(quote.length));
-      for (const { 0: number, index } of bare.matchAll(/\d+(?:,\d+)+/g)) {
-        const isEntry = /\[[^[\]{}]*$/.test(bare.slice(0, index));
-        found.push({ start: start + index, end: start + index + number.length, isEntry });
-      }
-      return visit.SKIP;
-    },
-  });
-  return found;
-}
-
-/** The text with such a number held together, so that what stands around it is still read. */
-function withoutCommas(text: string, commas: readonly Comma[]): string {
-  let mended = text;
-  for (const { start, end } of commas) mended = mended.slice(0, start) + mended.slice(start, end).replaceAll(',', '.') + mended.slice(end);
-  return mended;
-}
-
-function flagCommas({ flagged }: YamlFile, document: Document, commas: readonly Comma[]): void {
-  visit(document, {
-    Scalar: (_, node) => {
-      const [from, to] = node.range ?? [0, 0, 0];
-      if (commas.some(({ start, end }) => start < to && end > from)) flagged.add(node);
-    },
-  });
-}
-
-/** What a comma inside brackets does to sentences: it splits them. */
-function tellFlow(file: YamlFile, document: Document, tell: Tell): void {
-  const proseAt = proseOf(file.kind);
-  visit(document, {
-    Collection: (_, node, above) => {
-      if (!node.flow || above.some((one) => file.flagged.has(one))) return;
-      if (isMap(node)) tellStrayKeys(file, node, tell);
-      else if (isSeq(node) && proseAt(stepsTo(above)) === 'sentences') tellUnquoted(file, node, tell);
-    },
-  });
-}
-
-/** The keys and list entries that lead to a node. */
-function stepsTo(above: readonly unknown[]): readonly string[] {
-  return above.flatMap((one) => (isSeq(one) ? [ENTRY] : isPair(one) && isScalar(one.key) ? [String(one.key.value)] : []));
-}
-
-function tellUnquoted(file: YamlFile, list: YAMLSeq, tell: Tell): void {
-  const words = list.items.map((one) => (isScalar(one) ? one : null));
-  if (!words.some((one) => one?.type === 'PLAIN')) return;
-  file.flagged.add(list);
-  const [start, end] = list.range ?? [0, 0, 0];
-  const each = words.flatMap((one) => (one ? [quoted(String(one.source ?? one.value))] : []));
-  const rest = each.length === 1 ? '' : ', or round the whole if it is one sentence';
-  tell('text-cut-off', `Inside [ ] every comma ends a sentence, so each needs quotes round it: [${each.join(', ')}]${rest}.`, start, end);
-}
-
-/** Inside { } a key with nothing after it is the rest of the sentence before it. */
-function tellStrayKeys(file: YamlFile, map: YAMLMap, tell: Tell): void {
-  for (const [i, pair] of map.items.entries()) {
-    if (!isPair(pair) || !isScalar(pair.key) || pair.value !== null) continue;
-    const [start, end] = pair.key.range ?? [0, 0, 0];
-    const rest = String(pair.key.source ?? pair.key.value);
-    const before = map.items[i - 1];
-    file.flagged.add(pair.key);
-    if (!/^[\w-]+:\S/.test(rest) && before && isScalar(before.key) && isScalar(before.value)) {
-      const from = before.value.range?.[0] ?? start;
-      const whole = file.source.text.slice(from, end).replace(/\s+/g, ' ');
-      file.flagged.add(before.value);
-      tell('text-cut-off', `Inside { } a comma ends a value, so "${rest}" was split off; put quotes round the whole: "${String(before.key.value)}: ${quoted(whole).slice(1, -1)}" becomes ${String(before.key.value)}: ${quoted(whole)}.`, start, end);
-    } else if (/^[\w-]+:\S/.test(rest)) {
-      tell('yaml-broken', `A key has a space after its colon: "${rest.replace(':', ': ')}".`, start, end);
-    } else {
-      tell('text-cut-off', `Inside { } "${rest}" has nothing after it; write "${rest}: …", or put quotes round the sentence that it belongs to.`, start, end);
-    }
   }
 }
 

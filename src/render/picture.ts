@@ -12,7 +12,16 @@ export function isPictureView(value: unknown): value is PictureView {
   return typeof picture === 'object' && picture !== null && 'bytes' in picture;
 }
 
+const known = new WeakMap<Uint8Array, string>();
+
+/** The bytes as base64; a picture that many sheets show is turned into it once. */
 export function base64(bytes: Uint8Array): string {
+  const text = known.get(bytes) ?? encoded(bytes);
+  known.set(bytes, text);
+  return text;
+}
+
+function encoded(bytes: Uint8Array): string {
   let binary = '';
   for (let i = 0; i < bytes.length; i += CHUNK) {
     binary += String.fromCharCode(...bytes.subarray(i, i + CHUNK));

@@ -174,6 +174,6 @@ function unknownName(template: string, text: string, { line, column }: Position)
 
 /** Line ends as LF, no blanks before them, one empty line at the most, one line end at the end. */
 function tidied(text: string): string {
-  const plain = text.replace(/\r\n?/g, '\n').replace(/[ \t]+\n/g, '\n');
+  const plain = text.replace(/\r\n?/g, '\n').replace(/(?<![ \t])[ \t]+\n/g, '\n');
   return `${plain.replace(/\n{3,}/g, '\n\n').trim()}\n`;
 }

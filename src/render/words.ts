@@ -37,6 +37,12 @@ const VOCABULARY = 'vocabulary';
 
 /** A pack as a plain object of nested strings, checked against the shipped one. */
 export function wordsFrom(pack: unknown, settings: WordsSettings): WordsReading {
+  // The shipped pack is sound (a test says so), and taking every sentence apart is slow.
+  if (pack === settings.shipped) {
+    const texts = flattened(pack, []);
+    const shippedPattern = (key: string) => soundPattern(texts, key, settings.language);
+    return { ok: true, words: usable(texts, shippedPattern, settings) };
+  }
   const problems: WordsProblem[] = [];
   const texts = flattened(pack, problems);
   const shipped = flattened(settings.shipped, []);
@@ -56,24 +62,43 @@ export function wordsFrom(pack: unknown, settings: WordsSettings): WordsReading 
     if (!shipped.has(key)) problems.push({ key, message: `"${key}" is no key of a words pack.` });
   }
   if (problems.length > 0) return { ok: false, problems };
-  return { ok: true, words: usable(texts, patterns, settings) };
+  return { ok: true, words: usable(texts, (key) => patterns.get(key), settings) };
+}
+
+function soundPattern(
+  texts: ReadonlyMap<string, string>,
+  key: string,
+  language: string,
+): Pattern | undefined {
+  const text = texts.get(key);
+  if (text === undefined || isVocabulary(key)) return undefined;
+  const reading = parsePattern(text, language);
+  if (!reading.ok) throw new Error(`the shipped words pack has a broken "${key}": ${reading.why}`);
+  return reading.pattern;
 }
 
 function usable(
   texts: ReadonlyMap<string, string>,
-  patterns: ReadonlyMap<string, Pattern>,
+  patternOf: (key: string) => Pattern | undefined,
   { language, own }: WordsSettings,
 ): Words {
   const direction = texts.get('direction') === 'rtl' ? 'rtl' : 'ltr';
+  const ready = new Map<string, Pattern['fill']>();
+  const prepared = (key: string): Pattern['fill'] => {
+    const pattern = patternOf(key);
+    if (!pattern) throw new Error(`the words pack has no "${key}"`);
+    const takesLowered = [...pattern.placeholders].some((name) => name.endsWith(LOWERED));
+    const fill: Pattern['fill'] = takesLowered
+      ? (values) => pattern.fill(withLowered(values))
+      : pattern.fill;
+    ready.set(key, fill);
+    return fill;
+  };
   return {
     language,
     direction,
-    has: (key) => patterns.has(key),
-    say: (key, values = {}) => {
-      const pattern = patterns.get(key);
-      if (!pattern) throw new Error(`the words pack has no "${key}"`);
-      return pattern.fill(withLowered(values));
-    },
+    has: (key) => texts.has(key) && !isVocabulary(key),
+    say: (key, values = {}) => (ready.get(key) ?? prepared(key))(values),
     look: (kind, id) =>
       own?.[kind]?.get(id) ??
       texts.get(`${VOCABULARY}.${kind}.${id}`) ??
@@ -82,11 +107,13 @@ function usable(
   };
 }
 
+const LOWERED = '_lower';
+
 /** Each text also as `name_lower`, for a place after a colon where the language wants it so. */
 function withLowered(values: WordValues): WordValues {
   const all: Record<string, string | number> = { ...values };
   for (const [name, value] of Object.entries(values)) {
-    if (typeof value === 'string') all[`${name}_lower`] = lowered(value);
+    if (typeof value === 'string') all[`${name}${LOWERED}`] = lowered(value);
   }
   return all;
 }

@@ -1,6 +1,14 @@
 // Runs a case: the base folder with the case's files over it, in a place of its own, and each line of
 // its command.txt. What it gives back is what expected.txt holds.
-import { cpSync, existsSync, mkdtempSync, readdirSync, readFileSync, realpathSync, rmSync } from 'node:fs';
+import {
+  cpSync,
+  existsSync,
+  mkdtempSync,
+  readdirSync,
+  readFileSync,
+  realpathSync,
+  rmSync,
+} from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join, relative } from 'node:path';
 import { main } from '../../src/main.ts';
@@ -29,8 +37,20 @@ export function runIn(cwd: string, args: readonly string[], today = '2026-10-20'
     cwd,
     env: { PATH: process.env.PATH },
     today,
-    out: { write: (text) => { out += text; }, isTerminal: false, columns: 100 },
-    err: { write: (text) => { err += text; }, isTerminal: false, columns: 100 },
+    out: {
+      write: (text) => {
+        out += text;
+      },
+      isTerminal: false,
+      columns: 100,
+    },
+    err: {
+      write: (text) => {
+        err += text;
+      },
+      isTerminal: false,
+      columns: 100,
+    },
   });
   return { status, out, err };
 }
@@ -47,7 +67,9 @@ export function freshFolder(over?: string): string {
 function layOver(root: string, over: string): void {
   const isLaid = (path: string) => !/^((command|expected)\.txt$|then-)/.test(relative(over, path));
   cpSync(over, root, { recursive: true, filter: isLaid });
-  const gone = (readdirSync(root, { recursive: true }) as string[]).filter((path) => path.endsWith('.gone'));
+  const gone = (readdirSync(root, { recursive: true }) as string[]).filter((path) =>
+    path.endsWith('.gone'),
+  );
   for (const path of gone) {
     rmSync(join(root, path));
     rmSync(join(root, path.slice(0, -'.gone'.length)), { recursive: true, force: true });
@@ -59,7 +81,9 @@ export function ranCase(name: string): string {
   const folder = join(CASES, name);
   const root = freshFolder(folder);
   try {
-    const lines = readFileSync(join(folder, 'command.txt'), 'utf8').split('\n').filter((line) => line !== '');
+    const lines = readFileSync(join(folder, 'command.txt'), 'utf8')
+      .split('\n')
+      .filter((line) => line !== '');
     return lines
       .map((line) => {
         if (line.startsWith('then-')) {
@@ -67,13 +91,20 @@ export function ranCase(name: string): string {
           return `(${line})`;
         }
         const { status, out, err } = runIn(root, line.split(' '));
-        return [`$ carryover ${line}`, out, err === '' ? '' : `--- standard error\n${err}`, `exit ${status}`]
-          .filter((text) => text !== '')
-          .map((text) => text.trimEnd())
-          .join('\n')
-          .replaceAll(root, '<folder>')
-          // A sheet's number changes with every word of the pack, and has tests of its own.
-          .replace(/\bsheet [A-Z][A-Z0-9]{3} [A-Z0-9]{4}\b/g, 'sheet <number>');
+        return (
+          [
+            `$ carryover ${line}`,
+            out,
+            err === '' ? '' : `--- standard error\n${err}`,
+            `exit ${status}`,
+          ]
+            .filter((text) => text !== '')
+            .map((text) => text.trimEnd())
+            .join('\n')
+            .replaceAll(root, '<folder>')
+            // A sheet's number changes with every word of the pack, and has tests of its own.
+            .replace(/\bsheet [A-Z][A-Z0-9]{3} [A-Z0-9]{4}\b/g, 'sheet <number>')
+        );
       })
       .join('\n\n')
       .concat('\n');

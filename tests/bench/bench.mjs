@@ -1,0 +1,104 @@
+// How long the program takes as a person meets it, as whole processes: the check of one plan, the build
+// of everything, and a cold start. `node tests/bench/bench.mjs [plans] [exercises]`; nothing is asserted.
+import { spawn, spawnSync } from 'node:child_process';
+import { mkdtempSync, readdirSync, readFileSync, realpathSync, rmSync } from 'node:fs';
+import { cpus, tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { makeFolder } from './make-folder.mjs';
+
+const ROOT = fileURLToPath(new URL('../..', import.meta.url));
+const PROGRAM = join(ROOT, 'bin', 'carryover.js');
+const [plans = 1000, exercises = 200] = process.argv.slice(2).map(Number);
+const TIMES = 5;
+const MIB = 1024 * 1024;
+
+/** Runs node once; its seconds from start to end, and the most memory that it held. */
+async function timed(args, cwd) {
+  const started = process.hrtime.bigint();
+  const child = spawn(process.execPath, args, { cwd, stdio: ['ignore', 'ignore', 'pipe'] });
+  let told = '';
+  child.stderr.on('data', (text) => (told += text));
+  let peak = 0;
+  const watch = setInterval(() => (peak = Math.max(peak, residentPeak(child.pid))), 20);
+  const status = await new Promise((resolve) => child.on('close', resolve));
+  clearInterval(watch);
+  if (status !== 0) throw new Error(`node ${args.join(' ')} ended with ${status}:\n${told}`);
+  return { seconds: Number(process.hrtime.bigint() - started) / 1e9, peak };
+}
+
+/** The greatest resident size so far, as Linux tells it; elsewhere 0. */
+function residentPeak(pid) {
+  try {
+    const kib = /^VmHWM:\s+(\d+) kB/m.exec(readFileSync(`/proc/${pid}/status`, 'utf8'))?.[1];
+    return Number(kib ?? 0) * 1024;
+  } catch {
+    return 0;
+  }
+}
+
+/** The median of so many runs, and the greatest memory of any. */
+async function measured(name, args, { cwd = ROOT, before = () => {} } = {}) {
+  const runs = [];
+  for (let n = 0; n < TIMES; n += 1) {
+    before();
+    runs.push(await timed(args, cwd));
+  }
+  const seconds = runs.map((run) => run.seconds).sort((a, b) => a - b);
+  const peak = Math.max(...runs.map((run) => run.peak));
+  return {
+    name,
+    median: seconds[Math.floor(TIMES / 2)],
+    least: seconds[0],
+    most: seconds.at(-1),
+    peak,
+  };
+}
+
+function row({ name, median, least, most, peak }) {
+  const seconds = (value) => `${value.toFixed(value < 10 ? 3 : 1)} s`;
+  const memory = peak === 0 ? '-' : `${Math.round(peak / MIB)} MiB`;
+  return [name, seconds(median), `${seconds(least)} to ${seconds(most)}`, memory];
+}
+
+function table(rows) {
+  const widths = rows[0].map((_, at) => Math.max(...rows.map((cells) => cells[at].length)));
+  return rows
+    .map((cells) =>
+      cells
+        .map((cell, at) => cell.padEnd(widths[at]))
+        .join('  ')
+        .trimEnd(),
+    )
+    .join('\n');
+}
+
+const built = spawnSync('npm', ['run', 'build', '--silent'], {
+  cwd: ROOT,
+  stdio: 'inherit',
+  shell: process.platform === 'win32',
+});
+if (built.status !== 0) process.exit(1);
+const folder = realpathSync(mkdtempSync(join(tmpdir(), 'carryover-bench-')));
+try {
+  makeFolder(folder, { plans, exercises });
+  const [first] = readdirSync(join(folder, 'plans')).map((name) => name.replace('.yaml', ''));
+  const noPages = () => rmSync(join(folder, 'handouts'), { recursive: true, force: true });
+  const rows = [
+    await measured('node -e 0', ['-e', '0']),
+    await measured('carryover --help', [PROGRAM, '--help']),
+    await measured(`carryover check ${first}`, [PROGRAM, 'check', first], { cwd: folder }),
+    await measured(`carryover build ${first}`, [PROGRAM, 'build', first], {
+      cwd: folder,
+      before: noPages,
+    }),
+    await measured('carryover check', [PROGRAM, 'check'], { cwd: folder }),
+    await measured('carryover build', [PROGRAM, 'build'], { cwd: folder, before: noPages }),
+  ];
+  process.stdout.write(
+    `${plans} plans, ${exercises} exercises; Node ${process.version}, ${cpus().length} × ${cpus()[0]?.model}; median of ${TIMES}\n\n` +
+      `${table([['', 'median', 'least to most', 'peak memory'], ...rows.map(row)])}\n`,
+  );
+} finally {
+  rmSync(folder, { recursive: true, force: true });
+}
