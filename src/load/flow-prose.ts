@@ -15,6 +15,8 @@ interface Walk {
   readonly traps: FlowTrap[];
 }
 
+const KEY = /^(?:"([^"]*)"|([^\s,:#"'[\]{}][^,:[\]{}]*?))\s*:\s+/;
+
 /** The trapped sentences of the brackets that open at a place of a line. */
 export function flowTraps(line: string, from: number, path: readonly string[], proseAt: ProseAt): readonly FlowTrap[] {
   const walk: Walk = { line, proseAt, traps: [] };
@@ -30,9 +32,10 @@ function walkBrackets(walk: Walk, from: number, path: readonly string[]): number
   while (at < line.length) {
     at = pastSpaces(line, at);
     if (/[\]}]/.test(line[at] ?? '')) return at + 1;
-    const key = isList ? null : /^(?:"([^"]*)"|([\w-]+))\s*:\s+/.exec(line.slice(at));
+    const key = isList ? null : KEY.exec(line.slice(at));
     if (key) at += key[0].length;
-    at = walkValue(walk, at, isList ? [...path, ENTRY] : [...path, key?.[1] ?? key?.[2] ?? '']);
+    // What has no key inside { } is the rest of a sentence, which is told of once the tree is there.
+    at = walkValue(walk, at, isList ? [...path, ENTRY] : key ? [...path, key[1] ?? key[2] ?? ''] : null);
     at = pastSpaces(line, at);
     if (line[at] === ',') at += 1;
     else if (!/[\]}]/.test(line[at] ?? '')) return line.length;
@@ -40,10 +43,10 @@ function walkBrackets(walk: Walk, from: number, path: readonly string[]): number
   return at;
 }
 
-function walkValue(walk: Walk, at: number, path: readonly string[]): number {
+function walkValue(walk: Walk, at: number, path: readonly string[] | null): number {
   const { line, proseAt } = walk;
-  const isText = proseAt(path) === 'text';
-  if (!isText && /[[{]/.test(line[at] ?? '')) return walkBrackets(walk, at, path);
+  const isText = path !== null && proseAt(path) === 'text';
+  if (path !== null && !isText && /[[{]/.test(line[at] ?? '')) return walkBrackets(walk, at, path);
   const quoteEnd = endOfQuote(line, at);
   if (quoteEnd !== null && /^\s*([,\]}]|$)/.test(line.slice(quoteEnd))) return quoteEnd;
   const end = endOfSentence(line, at);

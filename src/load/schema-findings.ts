@@ -1,7 +1,7 @@
 // What the schema says against a file, in a practitioner's words, at the key or value concerned.
 // Quantities are passed by: the reader explains them better.
 import type { ErrorObject } from 'ajv';
-import { isMap, isPair, isScalar, isSeq, type Node } from 'yaml';
+import { isMap, isPair, isScalar, isSeq, type Node, type YAMLSeq } from 'yaml';
 import type { CheckName } from '../finding/checks.ts';
 import { finding } from '../finding/finding.ts';
 import { nearest, wordHints } from './did-you-mean.ts';
@@ -52,11 +52,22 @@ export function checkAgainstSchema(file: YamlFile): void {
   const errors = (validate.errors ?? []).filter((error) => !error.schemaPath.includes('/oneOf/') && !isForReader(error));
   const unknown = errors.filter(({ keyword }) => keyword === 'additionalProperties');
   // Every place is looked up before any is flagged, since what is flagged is left out when entries are counted.
-  const spots = errors.map((error) => spotAt(file, error.instancePath));
+  const usable = usableOf(file);
+  const spots = errors.map((error) => spotAt(file, error.instancePath, usable));
   for (const [i, error] of errors.entries()) tellError(file, spots[i] as Spot, error, unknown);
 }
 
-function spotAt(file: YamlFile, pointer: string): Spot {
+/** The entries of a list as the schema counts them; counted once, since a long list can have a mistake in every entry. */
+function usableOf({ flagged }: YamlFile): (list: YAMLSeq) => readonly unknown[] {
+  const known = new Map<YAMLSeq, readonly unknown[]>();
+  return (list) => {
+    const entries = known.get(list) ?? list.items.filter((one) => !flagged.has(one));
+    known.set(list, entries);
+    return entries;
+  };
+}
+
+function spotAt(file: YamlFile, pointer: string, usable: ReturnType<typeof usableOf>): Spot {
   let node: unknown = file.root;
   let key: Node | null = null;
   const path: string[] = [];
@@ -68,7 +79,7 @@ function spotAt(file: YamlFile, pointer: string): Spot {
       node = pair?.value ?? key;
       path.push(step);
     } else if (isSeq(node)) {
-      node = node.items.filter((one) => !file.flagged.has(one))[Number(step)];
+      node = usable(node)[Number(step)];
       path.push(ENTRY);
     }
   }

@@ -8,7 +8,7 @@ import { proseTraps } from './prose-traps.ts';
 import { type FileKind, proseOf } from './schemas.ts';
 import { codeOf, HIDDEN } from './text-file.ts';
 import { type Break, firstBreak } from './yaml-breaks.ts';
-import { commaSentence, flagCommas, flowCommas, tellFlow, withoutCommas } from './yaml-flow.ts';
+import { commaSentence, flagCommas, flowCommas, type Tell, tellFlow, withoutCommas } from './yaml-flow.ts';
 
 /** A parsed file; `flagged` are nodes that a finding was already made for, and that are not read. */
 export interface YamlFile {
@@ -94,8 +94,6 @@ function parsed(text: string): readonly Document[] {
     schema: 'failsafe', prettyErrors: false, logLevel: 'silent', uniqueKeys: true, keepSourceTokens: false,
   }) as readonly Document[];
 }
-
-export type Tell = (check: CheckName, message: string, start: number, end: number) => void;
 
 /** A key that stands twice: the first is read, the others are told of and left out. */
 function tellDuplicates({ source, flagged }: YamlFile, document: Document, tell: Tell): void {

@@ -1,9 +1,22 @@
 // What a comma does inside { } and [ ]: it splits a sentence, or a number with a decimal comma.
 import { type Document, isMap, isPair, isScalar, isSeq, visit, type YAMLMap, type YAMLSeq } from 'yaml';
+import type { CheckName } from '../finding/checks.ts';
+import type { Finding } from '../finding/finding.ts';
+import type { SourceText } from '../finding/place.ts';
 import { ENTRY } from './prose-scanning.ts';
 import { quoted } from './quoted-sentence.ts';
-import { proseOf } from './schemas.ts';
-import type { Tell, YamlFile } from './yaml-file.ts';
+import { type FileKind, proseOf } from './schemas.ts';
+
+/** Tells of a mistake from one place of the text to another. */
+export type Tell = (check: CheckName, message: string, start: number, end: number) => void;
+
+/** What is looked at and told of here, of a file. */
+interface FlowFile {
+  readonly kind: FileKind;
+  readonly source: SourceText;
+  readonly flagged: Set<unknown>;
+  readonly findings: readonly Finding[];
+}
 
 interface Comma {
   readonly start: number;
@@ -45,7 +58,7 @@ export function withoutCommas(text: string, commas: readonly Comma[]): string {
 }
 
 /** Leaves such a number unread. */
-export function flagCommas({ flagged }: YamlFile, document: Document, commas: readonly Comma[]): void {
+export function flagCommas({ flagged }: FlowFile, document: Document, commas: readonly Comma[]): void {
   visit(document, {
     Scalar: (_, node) => {
       const [from, to] = node.range ?? [0, 0, 0];
@@ -55,7 +68,7 @@ export function flagCommas({ flagged }: YamlFile, document: Document, commas: re
 }
 
 /** What a comma inside brackets does to sentences: it splits them. */
-export function tellFlow(file: YamlFile, document: Document, tell: Tell): void {
+export function tellFlow(file: FlowFile, document: Document, tell: Tell): void {
   const proseAt = proseOf(file.kind);
   visit(document, {
     Collection: (_, node, above) => {
@@ -71,7 +84,7 @@ function stepsTo(above: readonly unknown[]): readonly string[] {
   return above.flatMap((one) => (isSeq(one) ? [ENTRY] : isPair(one) && isScalar(one.key) ? [String(one.key.value)] : []));
 }
 
-function tellUnquoted(file: YamlFile, list: YAMLSeq, tell: Tell): void {
+function tellUnquoted(file: FlowFile, list: YAMLSeq, tell: Tell): void {
   const words = list.items.map((one) => (isScalar(one) ? one : null));
   if (!words.some((one) => one?.type === 'PLAIN')) return;
   file.flagged.add(list);
@@ -83,7 +96,7 @@ function tellUnquoted(file: YamlFile, list: YAMLSeq, tell: Tell): void {
 }
 
 /** Inside { } a key with nothing after it is the rest of the sentence before it. */
-function tellStrayKeys(file: YamlFile, map: YAMLMap, tell: Tell): void {
+function tellStrayKeys(file: FlowFile, map: YAMLMap, tell: Tell): void {
   for (const [i, pair] of map.items.entries()) {
     if (!isPair(pair) || !isScalar(pair.key) || pair.value !== null) continue;
     const [start, end] = pair.key.range ?? [0, 0, 0];

@@ -19,7 +19,11 @@ interface Made {
 /** Everything that a folder comes to: its findings as JSON, its pages as text. */
 function made(folder: Folder): Made {
   const compiled: Compiled = compile(folder, null);
-  const printing = { compiled, templates: loadTemplates(folder).value, wording: loadWording(folder, compiled).value };
+  const printing = {
+    compiled,
+    templates: loadTemplates(folder).value,
+    wording: loadWording(folder, compiled).value,
+  };
   const pages = compiled.plans.flatMap((one) => {
     if (!one.numbers) return [];
     const outcome = pagesOf(one, printing);
@@ -42,9 +46,14 @@ describe.each(names)('%s', (name) => {
   it.each([
     ['a byte order mark', (text: string) => `\ufeff${text}`],
     ['carriage returns', (text: string) => text.replaceAll('\n', '\r\n')],
-    ['both, and no line end at the end', (text: string) => `\ufeff${text.trimEnd().replaceAll('\n', '\r\n')}`],
+    [
+      'both, and no line end at the end',
+      (text: string) => `\ufeff${text.trimEnd().replaceAll('\n', '\r\n')}`,
+    ],
   ] as const)('is the same with %s', (_, change) => {
-    const files = Object.entries(exampleFiles(name)).map(([path, text]) => [path, path.endsWith('.yaml') ? change(text) : text] as const);
+    const files = Object.entries(exampleFiles(name)).map(
+      ([path, text]) => [path, path.endsWith('.yaml') ? change(text) : text] as const,
+    );
     expect(made(memoryFolder(Object.fromEntries(files)))).toEqual(inMemory);
   });
 });
@@ -55,10 +64,20 @@ describe('an exercise that cannot be read', () => {
   const text = files[HEEL_RAISE] as string;
 
   it.each<readonly [string, string | Uint8Array]>([
-    ['is empty', ''], ['has only a comment', '# to be written\n'], ['is not UTF-8', Uint8Array.of(0xff, 0xfe, 0x41, 0x00)], ['has a hidden character', `${text}# \u202e\n`],
-    ['is too big', `${text}# ${'x'.repeat(1024 * 1024)}\n`], ['is broken', text.replace('levels:', 'levels')], ['is a list', '- exercise: heel-raise\n'], ['nests too deep', `tags: ${'['.repeat(40)}${']'.repeat(40)}\n`],
-    ['is indented with tabs', text.replaceAll('\n  ', '\n\t')], ['has a key that is not known', text.replace('sides: both', 'side: both')], ['lacks its steps', text.replace(/steps:\n(?: {2}- .*\n)+/, '')],
-    ['says another id', text.replace('exercise: heel-raise', 'exercise: calf-raise')], ['is two documents', `${text}---\n${text}`], ['has a level without a dose', text.replace(/dose: \{sets: 2, reps: 5-8, hold: 2 s\}/, '')],
+    ['is empty', ''],
+    ['has only a comment', '# to be written\n'],
+    ['is not UTF-8', Uint8Array.of(0xff, 0xfe, 0x41, 0x00)],
+    ['has a hidden character', `${text}# \u202e\n`],
+    ['is too big', `${text}# ${'x'.repeat(1024 * 1024)}\n`],
+    ['is broken', text.replace('levels:', 'levels')],
+    ['is a list', '- exercise: heel-raise\n'],
+    ['nests too deep', `tags: ${'['.repeat(40)}${']'.repeat(40)}\n`],
+    ['is indented with tabs', text.replaceAll('\n  ', '\n\t')],
+    ['has a key that is not known', text.replace('sides: both', 'side: both')],
+    ['lacks its steps', text.replace(/steps:\n(?: {2}- .*\n)+/, '')],
+    ['says another id', text.replace('exercise: heel-raise', 'exercise: calf-raise')],
+    ['is two documents', `${text}---\n${text}`],
+    ['has a level without a dose', text.replace(/dose: \{sets: 2, reps: 5-8, hold: 2 s\}/, '')],
   ])('because it %s is not unknown to the plan', (_, content) => {
     const { findings, plans } = compile(memoryFolder({ ...files, [HEEL_RAISE]: content }), null);
     const errors = findings.filter(({ severity }) => severity === 'error');
@@ -69,6 +88,8 @@ describe('an exercise that cannot be read', () => {
 
   it('is unknown where it is not there at all', () => {
     const { [HEEL_RAISE]: _, ...others } = files;
-    expect(compile(memoryFolder(others), null).findings.map(({ check }) => check)).toContain('unknown-exercise');
+    expect(compile(memoryFolder(others), null).findings.map(({ check }) => check)).toContain(
+      'unknown-exercise',
+    );
   });
 });

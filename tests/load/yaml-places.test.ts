@@ -2,13 +2,17 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { parse, type Scalar, visit } from 'yaml';
-import { parseYaml } from '../../src/load/yaml-file.ts';
 import type { FileKind } from '../../src/load/schemas.ts';
+import { parseYaml } from '../../src/load/yaml-file.ts';
 import { EXAMPLES, type ExampleName, exampleFiles, type Files } from '../support/example-files.ts';
 import { differences, mutated, mutations } from '../support/mutations.ts';
 
 function kindOf(path: string): FileKind {
-  return path.startsWith('plans/') ? 'plan' : path.startsWith('exercises/') ? 'exercise' : 'practice';
+  return path.startsWith('plans/')
+    ? 'plan'
+    : path.startsWith('exercises/')
+      ? 'exercise'
+      : 'practice';
 }
 
 /** The scalars whose place does not hold what they say, and how many there are in all. */
@@ -23,7 +27,8 @@ function misplaced(path: string, text: string): { readonly wrong: string[]; read
       all += 1;
       const [start, end] = node.range ?? [0, 0, 0];
       const written = text.slice(start, end);
-      if (reread(node, written) !== node.value) wrong.push(`${path}:${start} ${JSON.stringify(written)} for ${JSON.stringify(node.value)}`);
+      if (reread(node, written) !== node.value)
+        wrong.push(`${path}:${start} ${JSON.stringify(written)} for ${JSON.stringify(node.value)}`);
     },
   });
   return { wrong, all };
@@ -32,7 +37,8 @@ function misplaced(path: string, text: string): { readonly wrong: string[]; read
 /** What stands at a scalar's place says by itself. A block needs a key before it to be one. */
 function reread(node: Scalar, written: string): unknown {
   if (written === '') return '';
-  if (node.type === 'BLOCK_LITERAL' || node.type === 'BLOCK_FOLDED') return parse(`a: ${written}`, { schema: 'failsafe' }).a;
+  if (node.type === 'BLOCK_LITERAL' || node.type === 'BLOCK_FOLDED')
+    return parse(`a: ${written}`, { schema: 'failsafe' }).a;
   return parse(`- ${written}`, { schema: 'failsafe' })[0];
 }
 

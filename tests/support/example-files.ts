@@ -19,7 +19,11 @@ export function exampleFiles(name: ExampleName): Files {
   const root = EXAMPLES[name];
   const paths = readdirSync(root, { recursive: true, withFileTypes: true })
     .filter((one) => one.isFile() && /\.(yaml|svg)$/.test(one.name))
-    .map((one) => join(one.parentPath, one.name).slice(root.length + 1).replaceAll('\\', '/'))
+    .map((one) =>
+      join(one.parentPath, one.name)
+        .slice(root.length + 1)
+        .replaceAll('\\', '/'),
+    )
     .sort();
   return Object.fromEntries(paths.map((path) => [path, readFileSync(join(root, path), 'utf8')]));
 }

@@ -21,7 +21,11 @@ export interface Quantity {
   readonly unit: string;
 }
 
-function matched(pattern: string, text: string, toWhole: (text: string) => bigint): Quantity | null {
+function matched(
+  pattern: string,
+  text: string,
+  toWhole: (text: string) => bigint,
+): Quantity | null {
   const match = new RegExp(`^${pattern}$`).exec(text);
   if (!match) return null;
   const low = toWhole(match[1] as string);
@@ -65,7 +69,9 @@ export function massMeant(text: string): (Quantity & { readonly pieces: bigint }
   const match = new RegExp(String.raw`^(?:(${COUNT})\s*x\s*)?(.*)$`).exec(text);
   const found = matched(String.raw`${range(NUMBER)}\s*(kg|lb)`, match?.[2] ?? '', thousandths);
   const pieces = BigInt(match?.[1] ?? 1);
-  return found && found.low > 0n && found.high <= 1_000_000n && pieces <= 10n ? { ...found, pieces } : null;
+  return found && found.low > 0n && found.high <= 1_000_000n && pieces <= 10n
+    ? { ...found, pieces }
+    : null;
 }
 
 /** Thousandths on a scale of 0 to 10. */
@@ -76,13 +82,93 @@ export function scaleMeant(text: string): Quantity | null {
 
 /** Numbers that another reader could take for something else than they look like; none is ever read. */
 export const LOOK_ALIKES = [
-  '08', '00', '007', '0x10', '0XFF', '0o17', '0b11', '1e3', '1E3', '1e-3', '1_0', '1_000', '+5', '-5', '−5', '.5', '5.', '0.', '1.2.3',
-  '2,5', '1,000', '1 000', "1'000", '.nan', '.NaN', '.inf', '-.inf', 'NaN', 'Infinity', '٥', '５', '½', '²', 'Ⅷ', 'l0', '1O', '5..', '--5',
+  '08',
+  '00',
+  '007',
+  '0x10',
+  '0XFF',
+  '0o17',
+  '0b11',
+  '1e3',
+  '1E3',
+  '1e-3',
+  '1_0',
+  '1_000',
+  '+5',
+  '-5',
+  '−5',
+  '.5',
+  '5.',
+  '0.',
+  '1.2.3',
+  '2,5',
+  '1,000',
+  '1 000',
+  "1'000",
+  '.nan',
+  '.NaN',
+  '.inf',
+  '-.inf',
+  'NaN',
+  'Infinity',
+  '٥',
+  '５',
+  '½',
+  '²',
+  'Ⅷ',
+  'l0',
+  '1O',
+  '5..',
+  '--5',
 ] as const;
 
 const PIECES = [
-  ...'0123456789', ...'0123456789', '.', ',', '-', '–', '—', '_', '+', '%', 'x', 'e', 's', ' ', ' ', ' s', ' min', ' min ', 'min', ' breaths', ' breath',
-  ' kg', ' lb', ' g', ' %', ' % 1rm', ' rm', 'body weight', ' % body weight', ' days', ' degrees', ' x ', '0x', '08', '12', '8-12', '12-8', '2.5', '1 min 30 s', '٥', '', '\u00a0', '\n', 'h', 'S', 'KG',
+  ...'0123456789',
+  ...'0123456789',
+  '.',
+  ',',
+  '-',
+  '–',
+  '—',
+  '_',
+  '+',
+  '%',
+  'x',
+  'e',
+  's',
+  ' ',
+  ' ',
+  ' s',
+  ' min',
+  ' min ',
+  'min',
+  ' breaths',
+  ' breath',
+  ' kg',
+  ' lb',
+  ' g',
+  ' %',
+  ' % 1rm',
+  ' rm',
+  'body weight',
+  ' % body weight',
+  ' days',
+  ' degrees',
+  ' x ',
+  '0x',
+  '08',
+  '12',
+  '8-12',
+  '12-8',
+  '2.5',
+  '1 min 30 s',
+  '٥',
+  '',
+  '\u00a0',
+  '\n',
+  'h',
+  'S',
+  'KG',
 ] as const;
 
 /** Texts of the pieces that quantities are made of, right and wrong. */
@@ -95,5 +181,11 @@ export const amounts: fc.Arbitrary<string> = fc.oneof(
   fc.nat({ max: 2_000 }).map(String),
   fc.tuple(fc.nat({ max: 99 }), fc.nat({ max: 9_999 })).map(([whole, part]) => `${whole}.${part}`),
   fc.constantFrom(...LOOK_ALIKES),
-  fc.tuple(fc.nat({ max: 40 }), fc.constantFrom('-', '–', ' - '), fc.oneof(fc.nat({ max: 40 }).map(String), fc.constantFrom(...LOOK_ALIKES))).map((parts) => parts.join('')),
+  fc
+    .tuple(
+      fc.nat({ max: 40 }),
+      fc.constantFrom('-', '–', ' - '),
+      fc.oneof(fc.nat({ max: 40 }).map(String), fc.constantFrom(...LOOK_ALIKES)),
+    )
+    .map((parts) => parts.join('')),
 );
