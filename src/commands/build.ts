@@ -118,7 +118,7 @@ function buildReport(built: Built, isStopped: boolean, seen: (path: string) => s
 }
 
 function buildLog(findings: readonly Finding[], work: Work, session: Session): string {
-  const report = findingsReport(findings, session);
+  const report = findingsReport(findings, session, 'err');
   if (session.isQuiet || report === '') return report;
   return `${report}\n${summaryLine(countsOf(findings, filesRead(work)))}\n`;
 }

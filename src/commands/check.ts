@@ -28,7 +28,7 @@ export function check(session: Session, what: readonly string[], { handouts }: C
   if (named === null) found.push(...asSet(oldEditorIds(open.folder, work.compiled), work.compiled.practice));
   const findings = inOrder(found);
   const counts = countsOf(findings, filesRead(work));
-  const report = findingsReport(findings, session);
+  const report = findingsReport(findings, session, 'out');
   const summary = session.isQuiet ? '' : `${summaryLine(counts)}\n`;
   const { errors, warnings, notes, accepted, files } = counts;
   return {

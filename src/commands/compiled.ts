@@ -42,9 +42,10 @@ export function shownFindings(findings: readonly Finding[], { isQuiet }: Session
   return findings.filter(({ severity, accepted }) => !accepted && (!isQuiet || severity === 'error'));
 }
 
-export function findingsReport(findings: readonly Finding[], session: Session): string {
+/** The findings as text for one of the two streams. */
+export function findingsReport(findings: readonly Finding[], session: Session, to: 'out' | 'err'): string {
   const shown = shownFindings(findings, session);
-  return shown.length === 0 ? '' : `${findingsText(shown, { paint: session.paint, width: session.width })}\n`;
+  return shown.length === 0 ? '' : `${findingsText(shown, screenOf(session, to))}\n`;
 }
 
 export interface Counts {
@@ -68,4 +69,8 @@ export function summaryLine(counts: Counts): string {
 /** Files that were read: settings, exercises, plans. */
 export function filesRead({ compiled }: Work): number {
   return 1 + compiled.library.loaded().length + compiled.plans.length;
+}
+
+function screenOf({ outside, width, paintTo }: Session, to: 'out' | 'err') {
+  return { paint: paintTo(to), width, isTerminal: outside[to].isTerminal };
 }

@@ -55,6 +55,7 @@ export interface Session {
   readonly isJson: boolean;
   /** For text on standard output. */
   readonly paint: Paint;
+  readonly paintTo: (stream: 'out' | 'err') => Paint;
   readonly width: number;
   readonly folderOption: string | undefined;
 }
@@ -83,6 +84,7 @@ export function sessionOf(outside: Outside, options: CommonOptions): Session {
     isQuiet: options.quiet ?? false,
     isJson: options.format === 'json',
     paint: paintFor(outside.out, options, outside.env),
+    paintTo: (stream) => paintFor(outside[stream], options, outside.env),
     width: Math.max(60, Math.min(outside.out.columns, 120)),
     folderOption: options.folder,
   };

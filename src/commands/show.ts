@@ -10,7 +10,7 @@ export function show(session: Session, plan: string): CommandResult {
   const { compiled } = compileWork(open, namedPlans([plan], open, session), session);
   const { findings, practice } = compiled;
   const [one] = compiled.plans;
-  const log = findingsReport(findings, session);
+  const log = findingsReport(findings, session, 'err');
   const shown = shownFindings(findings, session);
   if (!one?.plan || !one.numbers || errorsOf(one, findings).length > 0) {
     return { status: 1, findings: shown, data: null, out: '', log };

@@ -15,6 +15,8 @@ export interface FindingsPaint extends Readonly<Record<Severity, (text: string) 
 export interface FindingsScreen {
   /** In columns. */
   readonly width: number;
+  /** Sentences are broken for a reader at a terminal; a program gets each on one line. */
+  readonly isTerminal: boolean;
   readonly paint: FindingsPaint;
 }
 
@@ -24,24 +26,26 @@ export function findingsText(findings: readonly Finding[], screen: FindingsScree
 }
 
 /** The first line is never broken, so that a terminal can open the file from it. */
-function findingText(one: Finding, { width, paint }: FindingsScreen): string {
+function findingText(one: Finding, screen: FindingsScreen): string {
+  const { width, isTerminal, paint } = screen;
+  const sentence = (text: string) => prose(text, isTerminal ? width : Number.POSITIVE_INFINITY);
   const { severity, check, accepted } = one;
   const grave = paint[severity](accepted ? `${severity}, accepted` : severity);
   return [
     `${paint.path(placeText(one.place))}  ${grave}  ${paint.bold(check)}`,
-    prose(one.message, width),
+    sentence(one.message),
     ...sourceFrame(one.place, width, { dim: paint.dim, mark: paint[severity] }),
-    ...one.hints.map((hint) => prose(`hint: ${hint}`, width)),
-    ...(accepted ? [prose(`accepted: ${accepted.why}`, width)] : []),
-    ...one.related.map((related) => relatedText(related, { width, paint })),
+    ...one.hints.map((hint) => sentence(`hint: ${hint}`)),
+    ...(accepted ? [sentence(`accepted: ${accepted.why}`)] : []),
+    ...one.related.map((related) => relatedText(related, screen)),
   ].join('\n');
 }
 
 /** The place, and beside it what stands there; beneath it where there is no room. */
-function relatedText({ place, message }: RelatedPlace, { width, paint }: FindingsScreen): string {
+function relatedText({ place, message }: RelatedPlace, { width, isTerminal, paint }: FindingsScreen): string {
   const where = placeText(place);
   const says = oneLine(message);
-  if (displayWidth(where) + 2 + displayWidth(says) <= width) return `${paint.path(where)}  ${says}`;
+  if (!isTerminal || displayWidth(where) + 2 + displayWidth(says) <= width) return `${paint.path(where)}  ${says}`;
   const lines = wrappedLines(says, width - 2).map((line) => `  ${line}`);
   return [paint.path(where), ...lines].join('\n');
 }

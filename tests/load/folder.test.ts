@@ -32,7 +32,7 @@ function made(folder: Folder): Made {
   return { findings: compiled.findings.map(findingJson), pages };
 }
 
-describe.each(names)('%s', (name) => {
+describe.each(names)('%s', { timeout: 60_000 }, (name) => {
   const inMemory = made(memoryFolder(exampleFiles(name)));
 
   it('prints', () => {
@@ -58,7 +58,7 @@ describe.each(names)('%s', (name) => {
   });
 });
 
-describe('an exercise that cannot be read', () => {
+describe('an exercise that cannot be read', { timeout: 60_000 }, () => {
   const HEEL_RAISE = 'exercises/heel-raise.yaml';
   const files = exampleFiles('contract');
   const text = files[HEEL_RAISE] as string;

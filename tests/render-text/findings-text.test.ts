@@ -7,7 +7,7 @@ import { fileOnly, type Place } from '../../src/finding/place.ts';
 import { findingsText, summaryText } from '../../src/render/findings-text.ts';
 import { isUnsafe, plainPaint, saltmarsh, tooWide } from './saltmarsh.ts';
 
-const screen = (width: number) => ({ width, paint: plainPaint });
+const screen = (width: number) => ({ width, isTerminal: true, paint: plainPaint });
 
 function placeOf(text: string, marked: string, file = 'plans/M-0412.yaml'): Place {
   const start = text.indexOf(marked);

@@ -2,10 +2,10 @@
 // of some weeks. Doses are written as in a practice's files, and read by the same parsers.
 import { readFileSync } from 'node:fs';
 import { parse } from 'yaml';
-import type { ItemWeek, PartWeek, PlanNumbers, SessionWeek, SideWork, Volume, WeekNumbers } from '../../src/compute/numbers.ts';
+import type { ItemWeek, SideWork, Volume } from '../../src/compute/numbers.ts';
 import type { Dose, DoseKey, DoseValues, MoveOnWhen, Origin, Reps } from '../../src/model/dose.ts';
 import type { Exercise, Level, Limb, Purpose } from '../../src/model/exercise.ts';
-import type { Item, Part, Plan, Schedule, Session } from '../../src/model/plan.ts';
+import type { Item } from '../../src/model/plan.ts';
 import type { Practice } from '../../src/model/practice.ts';
 import { startOf } from '../../src/finding/place.ts';
 import { type Words, wordsFrom } from '../../src/render/words.ts';
@@ -114,7 +114,7 @@ export function exerciseOf({ id = 'heel-raise', name = 'Heel raise', levels = [{
 
 export function itemOf(exercise: Exercise, settings: Partial<Item> = {}): Item {
   return {
-    id: exercise.id, exercise, level: exercise.levels[0] as Level, place, windows: null, startWhen: null,
+    id: exercise.id, exercise, level: exercise.levels[0] as Level, place, extent: place, windows: null, startWhen: null,
     fromWeek: [], accepts: [], dose: undefined, sides: undefined, only: undefined, order: undefined,
     climb: undefined, climbEvery: undefined, note: undefined, priority: undefined, moveOnWhen: undefined,
     advance: undefined, keyPlaces: new Map(),

@@ -128,7 +128,7 @@ export function markdownBlocks(page: string): Block[] {
   return blocks;
 }
 
-type Inline = ReturnType<MarkdownIt['parse']>[number];
+type Inline = ReturnType<InstanceType<typeof MarkdownIt>['parse']>[number];
 
 function inlineBlock(inside: readonly Inline[], kind: string): Block {
   const [first] = inside;
