@@ -4,13 +4,19 @@ import { existsSync, readSync } from 'node:fs';
 
 const built = new URL('../dist/main.js', import.meta.url);
 if (!existsSync(built)) {
-  process.stderr.write('carryover is not built yet; run "npm ci" or "npm run build" in its folder first.\n');
+  process.stderr.write(
+    'carryover is not built yet; run "npm ci" or "npm run build" in its folder first.\n',
+  );
   process.exit(70);
 }
 const { main } = await import(built.href);
 
 function stream(one) {
-  return { write: (text) => one.write(text), isTerminal: Boolean(one.isTTY), columns: one.columns ?? 80 };
+  return {
+    write: (text) => one.write(text),
+    isTerminal: Boolean(one.isTTY),
+    columns: one.columns ?? 80,
+  };
 }
 
 /** Asks in the terminal and waits for a line. */

@@ -4,15 +4,27 @@ import { checkFolder } from './check/folder-checks.ts';
 import { checkPlan } from './check/plan-checks.ts';
 import { settingFindings } from './check/practice-settings.ts';
 import { levelsWithoutTime } from './compute/item-week.ts';
-import { planNumbers } from './compute/plan-numbers.ts';
 import type { PlanNumbers } from './compute/numbers.ts';
+import { planNumbers } from './compute/plan-numbers.ts';
 import type { CheckName } from './finding/checks.ts';
 import { type Finding, finding, inOrder } from './finding/finding.ts';
 import { fileOnly } from './finding/place.ts';
 import type { Folder } from './load/folder.ts';
-import { filesById, type Library, type LoadedExercise, loadYaml, openLibrary } from './load/library.ts';
-import { type LookedUp, readPeople, readPractice, standInPractice, unreadLists } from './load/read-practice.ts';
+import {
+  filesById,
+  type Library,
+  type LoadedExercise,
+  loadYaml,
+  openLibrary,
+} from './load/library.ts';
 import { readPlan } from './load/read-plan.ts';
+import {
+  type LookedUp,
+  readPeople,
+  readPractice,
+  standInPractice,
+  unreadLists,
+} from './load/read-practice.ts';
 import { schemaVersion } from './load/schema-version.ts';
 import { readText } from './load/text-file.ts';
 import type { Plan } from './model/plan.ts';
@@ -65,30 +77,46 @@ export function compile(folder: Folder, named: Named | null): Compiled {
   const { byId, findings: duplicatePlans } = plansOf(folder);
   const found: Finding[] = [...settings.findings];
   if (named === null) found.push(...library.duplicates, ...duplicatePlans);
-  for (const id of named?.exercises ?? library.ids) found.push(...(library.load(id)?.findings ?? []));
+  for (const id of named?.exercises ?? library.ids)
+    found.push(...(library.load(id)?.findings ?? []));
   const wanted = [...byId].filter(([id]) => named === null || named.plans.includes(id));
   const plans = wanted.map(([id, file]) => {
-    const ownDuplicates = duplicatePlans.filter((one) => [one.place.source.file, ...one.alsoMisleads].includes(file));
+    const ownDuplicates = duplicatePlans.filter((one) =>
+      [one.place.source.file, ...one.alsoMisleads].includes(file),
+    );
     return compilePlan(folder, id, file, { practice, library, duplicates: ownDuplicates });
   });
   const kept = plans.filter(({ plan }) => named !== null || !plan?.closed);
   for (const plan of kept) found.push(...plan.findings);
   const looksPersonal = personalFindings(folder, settings, library, plans, named === null);
   // A value that is a mistake is not also a telephone number.
-  const personal = looksPersonal.filter((one) => !found.some((other) => other.severity === 'error' && isSamePlace(one, other)));
+  const personal = looksPersonal.filter(
+    (one) => !found.some((other) => other.severity === 'error' && isSamePlace(one, other)),
+  );
   const withPersonal = plans.map((plan) => ({
     ...plan,
-    findings: inOrder([...plan.findings, ...personal.filter(({ place }) => place.source.file === plan.file)]),
+    findings: inOrder([
+      ...plan.findings,
+      ...personal.filter(({ place }) => place.source.file === plan.file),
+    ]),
   }));
   const own = found.filter((one) => !followsFromSettings(one, settings.unread));
-  return { practice, people: settings.people, plans: withPersonal, library, findings: inOrder([...own, ...personal]) };
+  return {
+    practice,
+    people: settings.people,
+    plans: withPersonal,
+    library,
+    findings: inOrder([...own, ...personal]),
+  };
 }
 
 /** The library with what only the finished doses of a sound exercise show. */
 function withDoses(library: Library, practice: Practice): Library {
   const judgedById = new Map<string, LoadedExercise>();
   const judge = (one: LoadedExercise): LoadedExercise =>
-    one.exercise && one.findings.length === 0 ? { ...one, findings: levelsWithoutTime(one.exercise, practice) } : one;
+    one.exercise && one.findings.length === 0
+      ? { ...one, findings: levelsWithoutTime(one.exercise, practice) }
+      : one;
   return {
     ...library,
     load: (id) => {
@@ -100,13 +128,21 @@ function withDoses(library: Library, practice: Practice): Library {
 }
 
 const LOOKS_UP: Readonly<Partial<Record<CheckName, readonly LookedUp[]>>> = {
-  'unknown-practitioner': ['practitioners'], 'unknown-band': ['bands'], 'unknown-kit': ['words', 'bands'],
-  'unknown-muscle': ['words'], 'unknown-position': ['words'], 'unknown-demand': ['words'], 'unknown-concern': ['words'],
+  'unknown-practitioner': ['practitioners'],
+  'unknown-band': ['bands'],
+  'unknown-kit': ['words', 'bands'],
+  'unknown-muscle': ['words'],
+  'unknown-position': ['words'],
+  'unknown-demand': ['words'],
+  'unknown-concern': ['words'],
 };
 
 /** A word that is only unknown because the list of practice.yaml that would have it could not be read. */
 function followsFromSettings({ check, place }: Finding, unread: ReadonlySet<LookedUp>): boolean {
-  return place.source.file !== PRACTICE_FILE && (LOOKS_UP[check]?.some((list) => unread.has(list)) ?? false);
+  return (
+    place.source.file !== PRACTICE_FILE &&
+    (LOOKS_UP[check]?.some((list) => unread.has(list)) ?? false)
+  );
 }
 
 function isSamePlace({ place: one }: Finding, { place: other }: Finding): boolean {
@@ -130,7 +166,11 @@ function personalFindings(
     ...diaries.flatMap(({ path }) => readText(folder, path).value ?? []),
   ];
   const names = [...people.values()].flatMap(({ name }) => name ?? []);
-  const referenceDay = plans.map(({ visits }) => visits.at(-1)?.date ?? '').sort().at(-1) || null;
+  const referenceDay =
+    plans
+      .map(({ visits }) => visits.at(-1)?.date ?? '')
+      .sort()
+      .at(-1) || null;
   return checkFolder(practice, { sources, names, referenceDay }, plans);
 }
 
@@ -165,11 +205,18 @@ function compilePlan(folder: Folder, id: string, file: string, setting: PlanSett
   const used = new Map<string, LoadedExercise>();
   const found: Finding[] = [...setting.duplicates];
   const nothing = (findings: readonly Finding[]): CompiledPlan => ({
-    id, file, plan: null, numbers: null, uses: [file], findings: [...found, ...findings],
+    id,
+    file,
+    plan: null,
+    numbers: null,
+    uses: [file],
+    findings: [...found, ...findings],
   });
   if (!CODE.test(id)) {
     const message = `"${id}" cannot be a plan's code; a file name has letters, digits and hyphens.`;
-    return nothing([finding({ check: 'bad-id', severity: 'error', message, place: fileOnly(file) })]);
+    return nothing([
+      finding({ check: 'bad-id', severity: 'error', message, place: fileOnly(file) }),
+    ]);
   }
   const loaded = loadYaml(folder, file, 'plan');
   if (!loaded.file) return nothing(loaded.findings);
@@ -181,7 +228,9 @@ function compilePlan(folder: Folder, id: string, file: string, setting: PlanSett
   const plan = readPlan(loaded.file, id, { practice, exercise, exerciseIds: library.ids });
   found.push(...loaded.file.findings);
   const files = [...used.values()].map((one) => one.file);
-  const twice = library.duplicates.filter((one) => one.alsoMisleads.some((path) => files.includes(path)));
+  const twice = library.duplicates.filter((one) =>
+    one.alsoMisleads.some((path) => files.includes(path)),
+  );
   const inExercises = [...twice, ...[...used.values()].flatMap((one) => one.findings)];
   const uses = [file, ...files];
   if (!plan) return { ...nothing(inExercises), uses };
@@ -207,7 +256,11 @@ function followsFrom(one: Finding, before: readonly Finding[]): boolean {
   return before.some(({ severity, place }) => {
     if (severity !== 'error') return false;
     if (place.source.file === exercise.source.file) return true;
-    return place.source.file === extent.source.file && place.start >= extent.start && place.start < extent.end;
+    return (
+      place.source.file === extent.source.file &&
+      place.start >= extent.start &&
+      place.start < extent.end
+    );
   });
 }
 
@@ -219,7 +272,13 @@ function isFolderLinked(check: CheckName, file: string): boolean {
 /** Whether an error belongs to every plan: one in the settings, the people, a template, or a private file that git tracks. */
 export function belongsToAll({ check, place }: Finding): boolean {
   const { file } = place.source;
-  return file === PRACTICE_FILE || file === PEOPLE_FILE || file.startsWith('templates/') || check === 'private-file-tracked' || isFolderLinked(check, file);
+  return (
+    file === PRACTICE_FILE ||
+    file === PEOPLE_FILE ||
+    file.startsWith('templates/') ||
+    check === 'private-file-tracked' ||
+    isFolderLinked(check, file)
+  );
 }
 
 /** The errors that cost a plan its sheet. */
@@ -227,6 +286,7 @@ export function errorsOf(plan: CompiledPlan, findings: readonly Finding[]): read
   return findings.filter(
     (one) =>
       one.severity === 'error' &&
-      (belongsToAll(one) || [one.place.source.file, ...one.alsoMisleads].some((file) => plan.uses.includes(file))),
+      (belongsToAll(one) ||
+        [one.place.source.file, ...one.alsoMisleads].some((file) => plan.uses.includes(file))),
   );
 }

@@ -2,12 +2,19 @@
 import { Argument, Command, CommanderError, Option } from 'commander';
 import { build } from './commands/build.ts';
 import { check } from './commands/check.ts';
-import { complete, completion, type Shell, SHELLS } from './commands/completion.ts';
+import { complete, completion, SHELLS, type Shell } from './commands/completion.ts';
 import { explain } from './commands/explain.ts';
 import { type InitOptions, init } from './commands/init.ts';
 import { listExercises, listPlans, REGIONS } from './commands/list.ts';
-import { type CommandResult, type CommonOptions, type Outside, type Session, sessionOf, UsageError } from './commands/session.ts';
 import { type NewOptions, newFile } from './commands/new.ts';
+import {
+  type CommandResult,
+  type CommonOptions,
+  type Outside,
+  type Session,
+  sessionOf,
+  UsageError,
+} from './commands/session.ts';
 import { show } from './commands/show.ts';
 import { findingJson } from './render/finding-json.ts';
 
@@ -58,15 +65,27 @@ function ended(cause: unknown, running: Running): number {
     return 2;
   }
   const doing = running.command === '' ? 'starting' : `"carryover ${running.command}"`;
-  outside.err.write(`carryover: this is a bug in carryover, not in your files. It happened in ${doing}: ${cause instanceof Error ? cause.message : cause}\n`);
-  outside.err.write(running.isDebug && cause instanceof Error ? `${cause.stack}\n` : 'Run it again with --debug to see where.\n');
+  outside.err.write(
+    `carryover: this is a bug in carryover, not in your files. It happened in ${doing}: ${cause instanceof Error ? cause.message : cause}\n`,
+  );
+  outside.err.write(
+    running.isDebug && cause instanceof Error
+      ? `${cause.stack}\n`
+      : 'Run it again with --debug to see where.\n',
+  );
   return BUG;
 }
 
 function writeEnvelope({ isJsonAsked, command, outside }: Running, result: CommandResult): void {
   if (!isJsonAsked) return;
   const { status, findings, data } = result;
-  const document = { version: 1, command, ok: status === 0, findings: findings.map(findingJson), data };
+  const document = {
+    version: 1,
+    command,
+    ok: status === 0,
+    findings: findings.map(findingJson),
+    data,
+  };
   outside.out.write(`${JSON.stringify(document, null, 2)}\n`);
 }
 
@@ -89,7 +108,9 @@ function programme(running: Running): Command {
   dayCommands(program, running);
   findCommands(program, running);
   completionCommands(program, running);
-  program.addHelpCommand(new Command('help').argument('[command]').description('Help for a command').helpGroup(LOOK_UP));
+  program.addHelpCommand(
+    new Command('help').argument('[command]').description('Help for a command').helpGroup(LOOK_UP),
+  );
   return program;
 }
 
@@ -107,15 +128,27 @@ Sheets support a practitioner's judgement; they do not replace it. Local rules a
 
 function startCommands(program: Command, running: Running): void {
   program.commandsGroup('To start:');
-  add(program, running, 'init', 'Start a practice folder that builds at once; never writes over a file')
+  add(
+    program,
+    running,
+    'init',
+    'Start a practice folder that builds at once; never writes over a file',
+  )
     .argument('[folder]', 'where; here, if left out')
     .option('--refresh', 'only let the editor offer the ids that the folder has now')
-    .action((folder: string | undefined, options: InitOptions, command: Command) => run(running, command, (session) => init(session, folder, options)));
+    .action((folder: string | undefined, options: InitOptions, command: Command) =>
+      run(running, command, (session) => init(session, folder, options)),
+    );
   newCommand(program, running);
 }
 
 function newCommand(program: Command, running: Running): void {
-  add(program, running, 'new', 'Write a starting file, empty or from an earlier one; never writes over a file')
+  add(
+    program,
+    running,
+    'new',
+    'Write a starting file, empty or from an earlier one; never writes over a file',
+  )
     .addArgument(new Argument('<what>', 'what to start').choices(['exercise', 'plan']))
     .argument('<id>', 'its id or code, which is its file name')
     .option('--from <id>', 'copy this one, with codes, dates, goals and the affected side blanked')
@@ -126,57 +159,109 @@ function newCommand(program: Command, running: Running): void {
     .option('--starts <date>', 'plan: the first day of week 1')
     .option('--weeks <n>', 'plan: how many weeks')
     .option('--affected <side>', 'plan: left, right, both or none')
-    .option('--goal <text>', 'plan: a goal in the person\'s own words')
+    .option('--goal <text>', "plan: a goal in the person's own words")
     .option('--name <text>', 'exercise: the name on the sheet')
     .option('--purpose <word>', 'exercise: what it is for')
     .option('--position <id>', 'exercise: the starting position')
     .option('--sides <word>', 'exercise: each, both or middle')
-    .addHelpText('after', '\nExamples:\n  carryover new exercise wall-slide\n  carryover new plan K-2031 --from M-0412 --date 2026-11-25 --affected right')
-    .action((what: 'exercise' | 'plan', id: string, options: NewOptions, command: Command) => run(running, command, (session) => newFile(session, what, id, options)));
+    .addHelpText(
+      'after',
+      '\nExamples:\n  carryover new exercise wall-slide\n  carryover new plan K-2031 --from M-0412 --date 2026-11-25 --affected right',
+    )
+    .action((what: 'exercise' | 'plan', id: string, options: NewOptions, command: Command) =>
+      run(running, command, (session) => newFile(session, what, id, options)),
+    );
 }
 
 function dayCommands(program: Command, running: Running): void {
   program.commandsGroup('Before you hand out sheets:');
   add(program, running, 'check', 'Read everything and say what is wrong, and where')
     .argument('[what...]', 'plan codes, exercise ids or paths; everything, if left out')
-    .option('--handouts', 'also hold every sheet against its inputs: missing, extra, stale or edited by hand')
-    .addHelpText('after', '\nExamples:\n  carryover check\n  carryover check M-0412\n  carryover check exercises/heel-raise.yaml\n  carryover check --handouts')
-    .action((what: string[], options: { handouts?: boolean }, command: Command) => run(running, command, (session) => check(session, what, options)));
-  add(program, running, 'build', 'Make the sheets: handouts/<plan>.html, .md, .clinic.html and index.html')
+    .option(
+      '--handouts',
+      'also hold every sheet against its inputs: missing, extra, stale or edited by hand',
+    )
+    .addHelpText(
+      'after',
+      '\nExamples:\n  carryover check\n  carryover check M-0412\n  carryover check exercises/heel-raise.yaml\n  carryover check --handouts',
+    )
+    .action((what: string[], options: { handouts?: boolean }, command: Command) =>
+      run(running, command, (session) => check(session, what, options)),
+    );
+  add(
+    program,
+    running,
+    'build',
+    'Make the sheets: handouts/<plan>.html, .md, .clinic.html and index.html',
+  )
     .argument('[plan...]', 'plan codes or paths; all plans, if left out')
-    .addHelpText('after', '\nExamples:\n  carryover build\n  carryover build M-0412\n  carryover build --strict')
-    .action((plans: string[], _: unknown, command: Command) => run(running, command, (session) => build(session, plans)));
+    .addHelpText(
+      'after',
+      '\nExamples:\n  carryover build\n  carryover build M-0412\n  carryover build --strict',
+    )
+    .action((plans: string[], _: unknown, command: Command) =>
+      run(running, command, (session) => build(session, plans)),
+    );
 }
 
 function findCommands(program: Command, running: Running): void {
   program.commandsGroup(LOOK_UP);
-  add(program, running, 'show', 'The numbers of a plan: minutes, sets a side, sets by muscle, week by week')
+  add(
+    program,
+    running,
+    'show',
+    'The numbers of a plan: minutes, sets a side, sets by muscle, week by week',
+  )
     .argument('<plan>', 'a plan code or path')
-    .addHelpText('after', '\nExamples:\n  carryover show M-0412\n  carryover show M-0412 --format json')
-    .action((plan: string, _: unknown, command: Command) => run(running, command, (session) => show(session, plan)));
+    .addHelpText(
+      'after',
+      '\nExamples:\n  carryover show M-0412\n  carryover show M-0412 --format json',
+    )
+    .action((plan: string, _: unknown, command: Command) =>
+      run(running, command, (session) => show(session, plan)),
+    );
   listCommand(program, running);
   add(program, running, 'explain', 'Why a check exists, its source, and how to settle it')
     .argument('[check]', 'the name of a check; all of them, if left out')
     .addHelpText('after', '\nExamples:\n  carryover explain side-balance\n  carryover explain')
-    .action((name: string | undefined, _: unknown, command: Command) => run(running, command, (session) => explain(session, name)));
+    .action((name: string | undefined, _: unknown, command: Command) =>
+      run(running, command, (session) => explain(session, name)),
+    );
 }
 
 function completionCommands(program: Command, running: Running): void {
-  add(program, running, 'completion', 'Completion for a shell: "carryover completion bash >> ~/.bashrc"')
+  add(
+    program,
+    running,
+    'completion',
+    'Completion for a shell: "carryover completion bash >> ~/.bashrc"',
+  )
     .addArgument(new Argument('<shell>', 'for which shell').choices(SHELLS))
-    .action((shell: Shell, _: unknown, command: Command) => run(running, command, () => completion(shell)));
+    .action((shell: Shell, _: unknown, command: Command) =>
+      run(running, command, () => completion(shell)),
+    );
   const offer = new Map<string, readonly string[]>();
   withCommonOptions(program.command('complete', { hidden: true }))
     .argument('[words...]')
-    .action((words: string[], _: unknown, command: Command) => run(running, command, (session) => complete(session, words, offer)));
+    .action((words: string[], _: unknown, command: Command) =>
+      run(running, command, (session) => complete(session, words, offer)),
+    );
   for (const one of program.commands) {
     const isHidden = one.name() === 'complete';
-    if (!isHidden) offer.set(one.name(), one.options.filter(({ hidden }) => !hidden).map(({ long }) => long ?? ''));
+    if (!isHidden)
+      offer.set(
+        one.name(),
+        one.options.filter(({ hidden }) => !hidden).map(({ long }) => long ?? ''),
+      );
   }
 }
 
 function listCommand(program: Command, running: Running): void {
-  const list = program.command('list').description('Find exercises or plans').usage('exercises|plans [words...] [options]').helpCommand(false);
+  const list = program
+    .command('list')
+    .description('Find exercises or plans')
+    .usage('exercises|plans [words...] [options]')
+    .helpCommand(false);
   withCommonOptions(list.command('exercises'))
     .description('Find exercises by what they are for, need and ask')
     .argument('[words...]', 'words to look for')
@@ -189,14 +274,21 @@ function listCommand(program: Command, running: Running): void {
     .option('--tag <word>', 'with this tag')
     .option('--demand <id>', 'that ask this of the body')
     .option('--unused', 'in no plan')
-    .addHelpText('after', '\nExamples:\n  carryover list exercises --muscle soleus\n  carryover list exercises heel --position standing\n  carryover list exercises --unused')
-    .action((words: string[], options: object, command: Command) => run(running, command, (session) => listExercises(session, words, options)));
+    .addHelpText(
+      'after',
+      '\nExamples:\n  carryover list exercises --muscle soleus\n  carryover list exercises heel --position standing\n  carryover list exercises --unused',
+    )
+    .action((words: string[], options: object, command: Command) =>
+      run(running, command, (session) => listExercises(session, words, options)),
+    );
   withCommonOptions(list.command('plans'))
     .description('Find plans')
     .argument('[words...]', 'words to look for')
     .option('--due', 'whose next visit has come, by today')
     .addHelpText('after', '\nExamples:\n  carryover list plans --due\n  carryover list plans ankle')
-    .action((words: string[], options: object, command: Command) => run(running, command, (session) => listPlans(session, words, options)));
+    .action((words: string[], options: object, command: Command) =>
+      run(running, command, (session) => listPlans(session, words, options)),
+    );
 }
 
 function add(program: Command, _: Running, name: string, description: string): Command {
@@ -206,12 +298,19 @@ function add(program: Command, _: Running, name: string, description: string): C
 function withCommonOptions(command: Command): Command {
   return command
     .optionsGroup('Options of all commands:')
-    .option('--folder <dir>', 'the practice folder (default: the nearest upwards with a practice.yaml)')
-    .addOption(new Option('--format <kind>', 'how to print (default: text)').choices(['text', 'json']))
+    .option(
+      '--folder <dir>',
+      'the practice folder (default: the nearest upwards with a practice.yaml)',
+    )
+    .addOption(
+      new Option('--format <kind>', 'how to print (default: text)').choices(['text', 'json']),
+    )
     .option('--today <date>', 'take this for today, as 2026-10-05')
     .option('--strict', 'let warnings count as errors')
     .option('--quiet', 'show errors only')
-    .addOption(new Option('--color <when>', 'colours (default: auto)').choices(['auto', 'always', 'never']))
+    .addOption(
+      new Option('--color <when>', 'colours (default: auto)').choices(['auto', 'always', 'never']),
+    )
     .addOption(new Option('--debug').hideHelp())
     .optionsGroup('Options:');
 }
@@ -230,6 +329,7 @@ function run(running: Running, command: Command, work: Run): void {
 
 function nameOf(command: Command): string {
   const above = command.parent;
-  return above && above.name() !== 'carryover' ? `${above.name()} ${command.name()}` : command.name();
+  return above && above.name() !== 'carryover'
+    ? `${above.name()} ${command.name()}`
+    : command.name();
 }
-

@@ -8,7 +8,14 @@ import { pathToFileURL } from 'node:url';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { runIn } from './support/cases.ts';
 
-const SERVER = join(import.meta.dirname, '..', 'node_modules', 'yaml-language-server', 'bin', 'yaml-language-server');
+const SERVER = join(
+  import.meta.dirname,
+  '..',
+  'node_modules',
+  'yaml-language-server',
+  'bin',
+  'yaml-language-server',
+);
 
 interface Message {
   readonly id?: number;
@@ -24,7 +31,9 @@ interface Diagnostic {
 
 /** A language server and the few requests that an editor makes of it. */
 function startServer(folder: string) {
-  const server: ChildProcess = spawn(process.execPath, [SERVER, '--stdio'], { stdio: ['pipe', 'pipe', 'ignore'] });
+  const server: ChildProcess = spawn(process.execPath, [SERVER, '--stdio'], {
+    stdio: ['pipe', 'pipe', 'ignore'],
+  });
   const answers = new Map<number, (result: unknown) => void>();
   const diagnostics = new Map<string, (found: readonly Diagnostic[]) => void>();
   let buffer = Buffer.alloc(0);
@@ -33,19 +42,31 @@ function startServer(folder: string) {
     const body = JSON.stringify({ jsonrpc: '2.0', ...message });
     server.stdin?.write(`Content-Length: ${Buffer.byteLength(body)}\r\n\r\n${body}`);
   };
-  const settings = JSON.parse(readFileSync(join(folder, '.vscode', 'settings.json'), 'utf8'))['yaml.schemas'];
+  const settings = JSON.parse(readFileSync(join(folder, '.vscode', 'settings.json'), 'utf8'))[
+    'yaml.schemas'
+  ];
   const schemas = Object.fromEntries(
-    Object.entries(settings as Record<string, string>).map(([path, glob]) => [pathToFileURL(join(folder, path)).href, glob]),
+    Object.entries(settings as Record<string, string>).map(([path, glob]) => [
+      pathToFileURL(join(folder, path)).href,
+      glob,
+    ]),
   );
   const receive = (message: Message) => {
     if (message.method === 'workspace/configuration') {
       const { items } = message.params as { items: { section: string }[] };
       const yaml = { schemas, validate: true, completion: true, hover: true };
-      send({ id: message.id, result: items.map(({ section }) => (section === 'yaml' ? yaml : {})) });
+      send({
+        id: message.id,
+        result: items.map(({ section }) => (section === 'yaml' ? yaml : {})),
+      });
     } else if (message.method === 'textDocument/publishDiagnostics') {
-      const { uri, diagnostics: found } = message.params as { uri: string; diagnostics: Diagnostic[] };
+      const { uri, diagnostics: found } = message.params as {
+        uri: string;
+        diagnostics: Diagnostic[];
+      };
       diagnostics.get(uri)?.(found);
-    } else if (message.method !== undefined && message.id !== undefined) send({ id: message.id, result: null });
+    } else if (message.method !== undefined && message.id !== undefined)
+      send({ id: message.id, result: null });
     else if (message.id !== undefined) answers.get(message.id)?.(message.result);
   };
   server.stdout?.on('data', (chunk: Buffer) => {
@@ -69,20 +90,37 @@ function startServer(folder: string) {
   return {
     start: async () => {
       const root = pathToFileURL(folder).href;
-      const capabilities = { workspace: { configuration: true }, textDocument: { completion: { completionItem: { snippetSupport: false } } } };
-      await ask('initialize', { processId: process.pid, rootUri: root, capabilities, workspaceFolders: [{ uri: root, name: 'folder' }] });
+      const capabilities = {
+        workspace: { configuration: true },
+        textDocument: { completion: { completionItem: { snippetSupport: false } } },
+      };
+      await ask('initialize', {
+        processId: process.pid,
+        rootUri: root,
+        capabilities,
+        workspaceFolders: [{ uri: root, name: 'folder' }],
+      });
       send({ method: 'initialized', params: {} });
-      send({ method: 'workspace/didChangeConfiguration', params: { settings: { yaml: { schemas, validate: true, completion: true, hover: true } } } });
+      send({
+        method: 'workspace/didChangeConfiguration',
+        params: { settings: { yaml: { schemas, validate: true, completion: true, hover: true } } },
+      });
     },
     /** Opens a text under a path of the folder; answers with what the editor underlines. */
     open: (path: string, text: string) =>
       new Promise<readonly Diagnostic[]>((resolve) => {
         const uri = pathToFileURL(join(folder, path)).href;
         diagnostics.set(uri, resolve);
-        send({ method: 'textDocument/didOpen', params: { textDocument: { uri, languageId: 'yaml', version: 1, text } } });
+        send({
+          method: 'textDocument/didOpen',
+          params: { textDocument: { uri, languageId: 'yaml', version: 1, text } },
+        });
       }),
     ask: (method: string, path: string, line: number, character: number) =>
-      ask(`textDocument/${method}`, { textDocument: { uri: pathToFileURL(join(folder, path)).href }, position: { line, character } }),
+      ask(`textDocument/${method}`, {
+        textDocument: { uri: pathToFileURL(join(folder, path)).href },
+        position: { line, character },
+      }),
     stop: () => server.kill(),
   };
 }
@@ -103,25 +141,38 @@ afterAll(() => {
 });
 
 function labels(result: unknown): string[] {
-  const items = Array.isArray(result) ? result : ((result as { items?: unknown[] } | null)?.items ?? []);
+  const items = Array.isArray(result)
+    ? result
+    : ((result as { items?: unknown[] } | null)?.items ?? []);
   return (items as { label: string }[]).map(({ label }) => label);
 }
 
 describe('an editor with a YAML language server', () => {
-  it.each(['practice.yaml', 'plans/P-0001.yaml', 'exercises/calf-stretch.yaml'])('underlines nothing in the starting %s', async (path) => {
-    expect(await server.open(path, readFileSync(join(folder, path), 'utf8'))).toEqual([]);
-  });
+  it.each(['practice.yaml', 'plans/P-0001.yaml', 'exercises/calf-stretch.yaml'])(
+    'underlines nothing in the starting %s',
+    async (path) => {
+      expect(await server.open(path, readFileSync(join(folder, path), 'utf8'))).toEqual([]);
+    },
+  );
 
   it('underlines a key that is not known, and a number without its unit', async () => {
-    const text = 'exercise: wall-slide\nname: Wall slide\npurpose: strength\nposition: standing\nsides: both\nsteps:\n  - Slide\nlevels:\n  - level: one\n    dose: {reps: 8, hold: 5}\n    bound: {reps: 1-9}\n';
+    const text =
+      'exercise: wall-slide\nname: Wall slide\npurpose: strength\nposition: standing\nsides: both\nsteps:\n  - Slide\nlevels:\n  - level: one\n    dose: {reps: 8, hold: 5}\n    bound: {reps: 1-9}\n';
     const found = await server.open('exercises/wall-slide.yaml', text);
     expect(found.map(({ range }) => range.start.line).sort((a, b) => a - b)).toEqual([9, 10]);
   });
 
   it("offers the folder's own exercises, and the words of a closed list", async () => {
-    await server.open('plans/P-0002.yaml', 'plan: P-0002\naffected: \nsessions:\n  - session: a\n    parts:\n      - part: strength\n        items:\n          - do: \n');
-    expect(labels(await server.ask('completion', 'plans/P-0002.yaml', 7, 16))).toEqual(expect.arrayContaining(['calf-stretch', 'sit-to-stand']));
-    expect(labels(await server.ask('completion', 'plans/P-0002.yaml', 1, 10))).toEqual(expect.arrayContaining(['left', 'right', 'both', 'none']));
+    await server.open(
+      'plans/P-0002.yaml',
+      'plan: P-0002\naffected: \nsessions:\n  - session: a\n    parts:\n      - part: strength\n        items:\n          - do: \n',
+    );
+    expect(labels(await server.ask('completion', 'plans/P-0002.yaml', 7, 16))).toEqual(
+      expect.arrayContaining(['calf-stretch', 'sit-to-stand']),
+    );
+    expect(labels(await server.ask('completion', 'plans/P-0002.yaml', 1, 10))).toEqual(
+      expect.arrayContaining(['left', 'right', 'both', 'none']),
+    );
   });
 
   it('says what a key is for', async () => {

@@ -21,14 +21,33 @@ function openChecks(what: string): string[] {
 
 describe('new plan', () => {
   it('is complete once its blanks are filled', () => {
-    const options = ['--title', 'Knee: stairs', '--by', 'rk', '--date', '2026-11-25', '--starts', '2026-11-26', '--weeks', '6', '--affected', 'right', '--goal', 'Go down stairs'];
+    const options = [
+      '--title',
+      'Knee: stairs',
+      '--by',
+      'rk',
+      '--date',
+      '2026-11-25',
+      '--starts',
+      '2026-11-26',
+      '--weeks',
+      '6',
+      '--affected',
+      'right',
+      '--goal',
+      'Go down stairs',
+    ];
     expect(runIn(root, ['new', 'plan', 'K-1', ...options]).status).toBe(0);
     expect(read('plans/K-1.yaml')).toContain('title: "Knee: stairs"');
     expect(new Set(openChecks('K-1'))).toEqual(new Set(['empty-value']));
     const filled = read('plans/K-1.yaml')
-      .replace('found:', 'found: Limps on stairs').replace('why:', 'why: Ready to start')
-      .replace('- do:\n', '- do: walk\n').replace('- do:\n', '- do: heel-raise\n').replace('- do:\n', '- do: calf-stretch\n')
-      .replace('kit: [chair]', 'kit: [chair, wall]').replace('to: 12', 'to: 14');
+      .replace('found:', 'found: Limps on stairs')
+      .replace('why:', 'why: Ready to start')
+      .replace('- do:\n', '- do: walk\n')
+      .replace('- do:\n', '- do: heel-raise\n')
+      .replace('- do:\n', '- do: calf-stretch\n')
+      .replace('kit: [chair]', 'kit: [chair, wall]')
+      .replace('to: 12', 'to: 14');
     writeFileSync(join(root, 'plans/K-1.yaml'), filled);
     expect(openChecks('K-1')).toEqual([]);
   });
@@ -37,7 +56,14 @@ describe('new plan', () => {
     expect(runIn(root, ['new', 'plan', 'K-2', '--from', 'M-0412']).status).toBe(0);
     const text = read('plans/K-2.yaml');
     const body = text.slice(text.indexOf('\n'));
-    for (const gone of ['M-0412', '2026', 'Walks without a limp', 'Ready for strength', 'coast path', 'affected: left']) {
+    for (const gone of [
+      'M-0412',
+      '2026',
+      'Walks without a limp',
+      'Ready for strength',
+      'coast path',
+      'affected: left',
+    ]) {
       expect(body).not.toContain(gone);
     }
     expect(text).toContain('plan: K-2');
@@ -53,16 +79,28 @@ describe('new plan', () => {
       asked.push(question);
       return answers[asked.length - 1] ?? '';
     };
-    const status = main(['new', 'plan', 'N-1'], { cwd: root, env: {}, today: '2026-11-25', out: stream, err: stream, ask });
+    const status = main(['new', 'plan', 'N-1'], {
+      cwd: root,
+      env: {},
+      today: '2026-11-25',
+      out: stream,
+      err: stream,
+      ask,
+    });
     expect(status).toBe(0);
     expect(asked).toHaveLength(7);
-    expect(read('plans/N-1.yaml')).toMatch(/title: Neck\nby:\n[\s\S]*date: 2026-11-25\n[\s\S]*weeks: 4\naffected: none/);
+    expect(read('plans/N-1.yaml')).toMatch(
+      /title: Neck\nby:\n[\s\S]*date: 2026-11-25\n[\s\S]*weeks: 4\naffected: none/,
+    );
   });
 });
 
 describe('new exercise', () => {
   it('starts empty, or from another with id and name blanked', () => {
-    expect(runIn(root, ['new', 'exercise', 'wall-slide', '--name', 'Wall slide', '--in', 'shoulder']).status).toBe(0);
+    expect(
+      runIn(root, ['new', 'exercise', 'wall-slide', '--name', 'Wall slide', '--in', 'shoulder'])
+        .status,
+    ).toBe(0);
     expect(read('exercises/shoulder/wall-slide.yaml')).toContain('name: Wall slide');
     expect(runIn(root, ['new', 'exercise', 'toe-raise', '--from', 'heel-raise']).status).toBe(0);
     expect(read('exercises/toe-raise.yaml')).toMatch(/^exercise: toe-raise\nname:\n/);
@@ -95,6 +133,7 @@ describe('completion', () => {
     expect(runIn(root, ['complete', '--', 'build', 'M']).out).toBe('M-0412\n');
     expect(runIn(root, ['complete', '--', 'check', '--hand']).out).toBe('--handouts\n');
     expect(runIn(root, ['complete', '--', 'explain', 'side-b']).out).toBe('side-balance\n');
-    for (const shell of ['bash', 'zsh', 'fish']) expect(runIn(root, ['completion', shell]).out).toContain('carryover complete');
+    for (const shell of ['bash', 'zsh', 'fish'])
+      expect(runIn(root, ['completion', shell]).out).toContain('carryover complete');
   });
 });

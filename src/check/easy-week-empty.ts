@@ -1,7 +1,8 @@
 // Does an easy week ease nothing of what is done in it? Each dose is held against what it would have
 // been without easing: half of one set is still one set.
-import { itemWeeks, type ResolvedWeek } from '../compute/item-weeks.ts';
+
 import { withCounts } from '../compute/completed-dose.ts';
+import { itemWeeks, type ResolvedWeek } from '../compute/item-weeks.ts';
 import type { PartWeek, WeekNumbers } from '../compute/numbers.ts';
 import { severityOf } from '../finding/checks.ts';
 import { type Finding, finding } from '../finding/finding.ts';

@@ -53,7 +53,9 @@ export function gateOutOfReach({ plan, numbers, practice }: PlanUnderCheck): rea
 
 /** An exercise done lightly to warm up is not there to be moved on from. */
 function isOnlyWarmUp(item: Item, weeks: readonly PlannedItem[]): boolean {
-  const climbs = [item, ...item.fromWeek].some(({ climb }) => climb !== undefined && climb.length > 0);
+  const climbs = [item, ...item.fromWeek].some(
+    ({ climb }) => climb !== undefined && climb.length > 0,
+  );
   return !climbs && !item.moveOnWhen && weeks.every(({ part }) => part.part.kind === 'warm-up');
 }
 

@@ -10,8 +10,8 @@ import type {
 } from '../compute/numbers.ts';
 import { type CheckName, severityOf } from '../finding/checks.ts';
 import { type Finding, finding, type RelatedPlace } from '../finding/finding.ts';
-import type { Item, Plan } from '../model/plan.ts';
 import type { Level } from '../model/exercise.ts';
+import type { Item, Plan } from '../model/plan.ts';
 import { SIDES, type Side } from '../units/side.ts';
 import { listed } from './wording.ts';
 

@@ -3,12 +3,28 @@ import { relative } from 'node:path';
 import { belongsToAll, type CompiledPlan } from '../build.ts';
 import { type Finding, inOrder } from '../finding/finding.ts';
 import { type FateSetting, fateOf, pagesToMove } from '../handouts/changes.ts';
-import { moveToOutdated, readHandouts, removeUnfinished, whyUnusable, whyUnwritten, writePage } from '../handouts/disk.ts';
+import {
+  moveToOutdated,
+  readHandouts,
+  removeUnfinished,
+  whyUnusable,
+  whyUnwritten,
+  writePage,
+} from '../handouts/disk.ts';
 import { indexPage } from '../handouts/index-page.ts';
 import { HANDOUTS, INDEX_FILE, type Pages, pagesOf } from '../handouts/pages.ts';
 import type { IndexedPlan, PlanWithoutSheet } from '../render/index-view.ts';
 import { ownTemplateFindings } from './check.ts';
-import { compileWork, countsOf, filesRead, findingsReport, isFailing, shownFindings, summaryLine, type Work } from './compiled.ts';
+import {
+  compileWork,
+  countsOf,
+  filesRead,
+  findingsReport,
+  isFailing,
+  shownFindings,
+  summaryLine,
+  type Work,
+} from './compiled.ts';
 import { type CommandResult, namedPlans, openFolder, type Session, UsageError } from './session.ts';
 
 interface Built {
@@ -23,16 +39,27 @@ export function build(session: Session, what: readonly string[]): CommandResult 
   const open = openFolder(session);
   const named = namedPlans(what, open, session);
   const work = compileWork(open, named, session);
-  const setting: FateSetting = { compiled: work.compiled, isNamed: named !== null, isStrict: session.isStrict };
-  const findings = inOrder([...work.compiled.findings, ...ownTemplateFindings(work, setting, session)]);
+  const setting: FateSetting = {
+    compiled: work.compiled,
+    isNamed: named !== null,
+    isStrict: session.isStrict,
+  };
+  const findings = inOrder([
+    ...work.compiled.findings,
+    ...ownTemplateFindings(work, setting, session),
+  ]);
   const isStopped = findings.some((one) => one.severity === 'error' && belongsToAll(one));
-  const built = isStopped ? emptyBuilt() : orUnwritten(() => writeAll(open.root, work, setting, session));
+  const built = isStopped
+    ? emptyBuilt()
+    : orUnwritten(() => writeAll(open.root, work, setting, session));
   const status = isFailing(findings, session) ? 1 : 0;
   return {
     status,
     findings: shownFindings(findings, session),
     data: { written: built.written, moved: built.moved, sheets: built.sheets },
-    out: session.isQuiet ? '' : buildReport(built, isStopped, pathFrom(session.outside.cwd, open.root)),
+    out: session.isQuiet
+      ? ''
+      : buildReport(built, isStopped, pathFrom(session.outside.cwd, open.root)),
     log: buildLog(findings, work, session),
   };
 }
@@ -77,12 +104,18 @@ function writeAll(root: string, work: Work, setting: FateSetting, session: Sessi
 
 function writePlan(root: string, plan: CompiledPlan, work: Work, built: Built): void {
   const outcome = pagesOf(plan, work);
-  if (!outcome.ok) throw new Error(`a template failed that had been tried: ${outcome.finding.message}`);
+  if (!outcome.ok)
+    throw new Error(`a template failed that had been tried: ${outcome.finding.message}`);
   const { pages } = outcome;
   built.written.push(...writtenPages(root, pages));
   built.sheets.push({ plan: plan.id, sheet: pages.sheetNumber, files: [...pages.files.keys()] });
   if (plan.plan && plan.numbers) {
-    built.indexed.push({ plan: plan.plan, numbers: plan.numbers, findings: plan.findings, sheetNumber: pages.sheetNumber });
+    built.indexed.push({
+      plan: plan.plan,
+      numbers: plan.numbers,
+      findings: plan.findings,
+      sheetNumber: pages.sheetNumber,
+    });
   }
 }
 
@@ -95,7 +128,10 @@ function withoutSheet({ id, plan }: CompiledPlan, because: readonly Finding[]): 
 }
 
 function writeIndex(root: string, work: Work, built: Built, session: Session): void {
-  const page = indexPage({ plans: built.indexed, without: built.without, today: session.today }, work);
+  const page = indexPage(
+    { plans: built.indexed, without: built.without, today: session.today },
+    work,
+  );
   if (!page.ok) throw new Error(`a template failed that had been tried: ${page.finding.message}`);
   if (writePage(root, INDEX_FILE, page.text)) built.written.push(INDEX_FILE);
 }
@@ -108,12 +144,21 @@ function pathFrom(cwd: string, root: string): (path: string) => string {
 
 function buildReport(built: Built, isStopped: boolean, seen: (path: string) => string): string {
   if (isStopped) return 'Nothing was written or moved.\n';
-  const lines = built.sheets.map(({ plan, sheet, files }) => `${plan}  sheet ${sheet}  ${seen(files[0] ?? '')}`);
-  lines.push(...built.moved.map(({ from, to }) => `moved  ${seen(from)} -> ${seen(to)}  (outdated, do not hand out)`));
+  const lines = built.sheets.map(
+    ({ plan, sheet, files }) => `${plan}  sheet ${sheet}  ${seen(files[0] ?? '')}`,
+  );
+  lines.push(
+    ...built.moved.map(
+      ({ from, to }) => `moved  ${seen(from)} -> ${seen(to)}  (outdated, do not hand out)`,
+    ),
+  );
   lines.push(...built.without.map(({ plan }) => `${plan}  no sheet: see the errors`));
   if (lines.length === 0) return 'There are no plans to build.\n';
   const changed = built.written.length;
-  const summary = changed === 0 ? 'All pages were up to date.' : `${changed} ${changed === 1 ? 'page' : 'pages'} written.`;
+  const summary =
+    changed === 0
+      ? 'All pages were up to date.'
+      : `${changed} ${changed === 1 ? 'page' : 'pages'} written.`;
   return `${lines.join('\n')}\n${summary}\n`;
 }
 

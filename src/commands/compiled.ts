@@ -15,18 +15,37 @@ export interface Work {
 }
 
 /** Compiles what is named, or everything; a folder that cannot be used is a usage error. */
-export function compileWork({ root, folder }: OpenFolder, named: Named | null, session: Session): Work {
+export function compileWork(
+  { root, folder }: OpenFolder,
+  named: Named | null,
+  session: Session,
+): Work {
   try {
     const compiled = compile(folder, named);
     const templates = loadTemplates(folder);
     const wording = loadWording(folder, compiled);
     const tracked = trackedPrivateFiles(root, session.outside.env);
-    const findings = inOrder([...compiled.findings, ...templates.findings, ...wording.findings, ...tracked]);
-    return { compiled: { ...compiled, findings }, templates: templates.value, wording: wording.value };
+    const findings = inOrder([
+      ...compiled.findings,
+      ...templates.findings,
+      ...wording.findings,
+      ...tracked,
+    ]);
+    return {
+      compiled: { ...compiled, findings },
+      templates: templates.value,
+      wording: wording.value,
+    };
   } catch (cause) {
     if (cause instanceof FolderUnusable) throw new UsageError(cause.message);
-    if (cause instanceof Error && 'code' in cause && (cause.code === 'EACCES' || cause.code === 'EPERM')) {
-      throw new UsageError(`this folder cannot be read: no permission for ${'path' in cause ? cause.path : root}`);
+    if (
+      cause instanceof Error &&
+      'code' in cause &&
+      (cause.code === 'EACCES' || cause.code === 'EPERM')
+    ) {
+      throw new UsageError(
+        `this folder cannot be read: no permission for ${'path' in cause ? cause.path : root}`,
+      );
     }
     throw cause;
   }
@@ -34,16 +53,28 @@ export function compileWork({ root, folder }: OpenFolder, named: Named | null, s
 
 /** Whether findings make a command fail: errors, and with --strict warnings that are not accepted. */
 export function isFailing(findings: readonly Finding[], { isStrict }: Session): boolean {
-  return findings.some(({ severity, accepted }) => severity === 'error' || (isStrict && severity === 'warning' && !accepted));
+  return findings.some(
+    ({ severity, accepted }) =>
+      severity === 'error' || (isStrict && severity === 'warning' && !accepted),
+  );
 }
 
 /** The findings that are shown: accepted ones are settled, and --quiet leaves only errors. */
-export function shownFindings(findings: readonly Finding[], { isQuiet }: Session): readonly Finding[] {
-  return findings.filter(({ severity, accepted }) => !accepted && (!isQuiet || severity === 'error'));
+export function shownFindings(
+  findings: readonly Finding[],
+  { isQuiet }: Session,
+): readonly Finding[] {
+  return findings.filter(
+    ({ severity, accepted }) => !accepted && (!isQuiet || severity === 'error'),
+  );
 }
 
 /** The findings as text for one of the two streams. */
-export function findingsReport(findings: readonly Finding[], session: Session, to: 'out' | 'err'): string {
+export function findingsReport(
+  findings: readonly Finding[],
+  session: Session,
+  to: 'out' | 'err',
+): string {
   const shown = shownFindings(findings, session);
   return shown.length === 0 ? '' : `${findingsText(shown, screenOf(session, to))}\n`;
 }
@@ -58,8 +89,15 @@ export interface Counts {
 
 export function countsOf(findings: readonly Finding[], files: number): Counts {
   const open = findings.filter(({ accepted }) => !accepted);
-  const count = (severity: Finding['severity']) => open.filter((one) => one.severity === severity).length;
-  return { files, errors: count('error'), warnings: count('warning'), notes: count('note'), accepted: findings.length - open.length };
+  const count = (severity: Finding['severity']) =>
+    open.filter((one) => one.severity === severity).length;
+  return {
+    files,
+    errors: count('error'),
+    warnings: count('warning'),
+    notes: count('note'),
+    accepted: findings.length - open.length,
+  };
 }
 
 export function summaryLine(counts: Counts): string {

@@ -1,7 +1,8 @@
 // `carryover completion`: what a shell needs to complete commands, options, plan codes and exercise
 // ids. The scripts ask the program itself (`carryover complete`), so that they never grow old.
-import { CHECK_NAMES } from '../finding/checks.ts';
+
 import { plansOf } from '../build.ts';
+import { CHECK_NAMES } from '../finding/checks.ts';
 import { filesById } from '../load/library.ts';
 import { type CommandResult, openFolder, type Session, UsageError } from './session.ts';
 
@@ -32,7 +33,13 @@ compdef _carryover carryover
 
 /** The script for a shell, to be read by it at its start. */
 export function completion(shell: Shell): CommandResult {
-  return { status: 0, findings: [], data: { shell, script: SCRIPTS[shell] }, out: SCRIPTS[shell], log: '' };
+  return {
+    status: 0,
+    findings: [],
+    data: { shell, script: SCRIPTS[shell] },
+    out: SCRIPTS[shell],
+    log: '',
+  };
 }
 
 const IDS: Readonly<Record<string, readonly ('plans' | 'exercises' | 'checks')[]>> = {
@@ -46,9 +53,20 @@ const IDS: Readonly<Record<string, readonly ('plans' | 'exercises' | 'checks')[]
 export function complete(session: Session, words: readonly string[], offer: Offer): CommandResult {
   const last = words.at(-1) ?? '';
   const [command = ''] = words;
-  const offered = words.length <= 1 ? [...offer.keys()] : last.startsWith('-') ? (offer.get(command) ?? []) : idsFor(session, command);
+  const offered =
+    words.length <= 1
+      ? [...offer.keys()]
+      : last.startsWith('-')
+        ? (offer.get(command) ?? [])
+        : idsFor(session, command);
   const fitting = offered.filter((one) => one.startsWith(last));
-  return { status: 0, findings: [], data: { offered: fitting }, out: fitting.map((one) => `${one}\n`).join(''), log: '' };
+  return {
+    status: 0,
+    findings: [],
+    data: { offered: fitting },
+    out: fitting.map((one) => `${one}\n`).join(''),
+    log: '',
+  };
 }
 
 function idsFor(session: Session, command: string): readonly string[] {
@@ -56,7 +74,8 @@ function idsFor(session: Session, command: string): readonly string[] {
     if (kind === 'checks') return CHECK_NAMES;
     try {
       const { folder } = openFolder(session);
-      const { byId } = kind === 'plans' ? plansOf(folder) : filesById(folder, 'exercises', 'duplicate-exercise');
+      const { byId } =
+        kind === 'plans' ? plansOf(folder) : filesById(folder, 'exercises', 'duplicate-exercise');
       return [...byId.keys()];
     } catch (cause) {
       if (cause instanceof UsageError) return [];

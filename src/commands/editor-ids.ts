@@ -7,7 +7,10 @@ import type { Folder } from '../load/folder.ts';
 
 /** The ids of a folder whose exercises have all been loaded. */
 export function idsOf({ practice, library }: Compiled): OwnIds {
-  return ownIds(practice, library.loaded().flatMap(({ exercise }) => exercise ?? []));
+  return ownIds(
+    practice,
+    library.loaded().flatMap(({ exercise }) => exercise ?? []),
+  );
 }
 
 /** A note where they are old; nothing where the folder has none. */
@@ -16,7 +19,8 @@ export function oldEditorIds(folder: Folder, compiled: Compiled): readonly Findi
     const entry = folder.entry(path);
     if (entry?.kind !== 'file') continue;
     if (new TextDecoder().decode(folder.read(path)) === text) continue;
-    const message = 'The editor offers ids that this folder had earlier; run "carryover init --refresh".';
+    const message =
+      'The editor offers ids that this folder had earlier; run "carryover init --refresh".';
     return [finding({ check: 'editor-ids-old', severity: 'note', message, place: fileOnly(path) })];
   }
   return [];

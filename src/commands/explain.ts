@@ -14,7 +14,8 @@ export function explain({ paint, width }: Session, check: string | undefined): C
   }
   if (!isCheckName(check)) {
     const near = nearest(check, CHECK_NAMES);
-    const hint = near === undefined ? '"carryover explain" lists them all' : `did you mean "${near}"?`;
+    const hint =
+      near === undefined ? '"carryover explain" lists them all' : `did you mean "${near}"?`;
     throw new UsageError(`there is no check "${check}"; ${hint}`);
   }
   const { severity, meaning, source, remedy } = CHECKS[check];
@@ -24,7 +25,12 @@ export function explain({ paint, width }: Session, check: string | undefined): C
     prose(meaning, width),
     '',
     prose(`${paint.bold('To settle it:')} ${remedy}`, width),
-    ...(severity === 'error' ? [] : ['Or accept it where it stands, with the reason:', `  accept: [{check: ${check}, why: "…"}]`]),
+    ...(severity === 'error'
+      ? []
+      : [
+          'Or accept it where it stands, with the reason:',
+          `  accept: [{check: ${check}, why: "…"}]`,
+        ]),
     '',
     prose(`${paint.bold('Source:')} ${source}`, width),
   ].join('\n');

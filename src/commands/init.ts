@@ -1,11 +1,11 @@
 // `carryover init`: a practice folder that builds at once. It never writes over a file.
 import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { dirname, join, relative, resolve } from 'node:path';
-import { readShipped, shippedFiles } from '../load/shipped-files.ts';
+import { compile } from '../build.ts';
 import { EDITOR_SCHEMAS, editorSchemas } from '../load/editor-schemas.ts';
 import { diskFolder, type Folder } from '../load/folder.ts';
 import { filesById } from '../load/library.ts';
-import { compile } from '../build.ts';
+import { readShipped, shippedFiles } from '../load/shipped-files.ts';
 import { idsOf } from './editor-ids.ts';
 import { type CommandResult, openFolder, type Session, UsageError } from './session.ts';
 
@@ -38,7 +38,11 @@ function editorSettings(): object {
 }
 
 /** Starts a folder; with `refresh`, makes the editor's schemas of a folder anew, with its own ids. */
-export function init(session: Session, where: string | undefined, { refresh }: InitOptions): CommandResult {
+export function init(
+  session: Session,
+  where: string | undefined,
+  { refresh }: InitOptions,
+): CommandResult {
   const { outside } = session;
   const root = resolve(outside.cwd, where ?? '.');
   if (refresh) return refreshed(session, where);
@@ -54,7 +58,9 @@ export function init(session: Session, where: string | undefined, { refresh }: I
       mkdirSync(dirname(target), { recursive: true });
       writeFileSync(target, text, { flag: 'wx' });
     } catch (cause) {
-      throw new UsageError(`${join(where ?? '.', path)} cannot be written (${cause instanceof Error && 'code' in cause ? cause.code : cause})`);
+      throw new UsageError(
+        `${join(where ?? '.', path)} cannot be written (${cause instanceof Error && 'code' in cause ? cause.code : cause})`,
+      );
     }
     written.push(path);
   }
@@ -62,19 +68,36 @@ export function init(session: Session, where: string | undefined, { refresh }: I
   const folder = relative(outside.cwd, root) || '.';
   const go = folder === '.' ? '' : `cd ${folder} && `;
   const lines = [
-    written.length > 0 ? `A practice folder stands in ${folder}:` : `Everything is there already in ${folder}; nothing was written.`,
+    written.length > 0
+      ? `A practice folder stands in ${folder}:`
+      : `Everything is there already in ${folder}; nothing was written.`,
     ...written.filter((path) => !path.startsWith('.')).map((path) => `  ${path}`),
     ...(kept.length > 0 ? [`Left as they were: ${kept.join(', ')}`] : []),
     `Next: ${go}carryover build, then open handouts/index.html.`,
   ];
-  return { status: 0, findings: [], data: { folder, written }, out: `${lines.join('\n')}\n`, log: '' };
+  return {
+    status: 0,
+    findings: [],
+    data: { folder, written },
+    out: `${lines.join('\n')}\n`,
+    log: '',
+  };
 }
 
 function refreshed(session: Session, where: string | undefined): CommandResult {
   const { root } = openFolder({ ...session, folderOption: where ?? session.folderOption });
   const written = writeSchemas(root);
-  const out = written.length === 0 ? 'The editor knows all ids already.\n' : 'The editor now offers the ids that this folder has.\n';
-  return { status: 0, findings: [], data: { folder: relative(session.outside.cwd, root) || '.', written }, out, log: '' };
+  const out =
+    written.length === 0
+      ? 'The editor knows all ids already.\n'
+      : 'The editor now offers the ids that this folder has.\n';
+  return {
+    status: 0,
+    findings: [],
+    data: { folder: relative(session.outside.cwd, root) || '.', written },
+    out,
+    log: '',
+  };
 }
 
 /** The schemas are ours to write, so that they keep up with the folder; the practice's files are not. */

@@ -1,9 +1,10 @@
 // `carryover list`: finds exercises and plans.
+
+import { compareText } from '../finding/finding.ts';
 import type { Exercise } from '../model/exercise.ts';
 import type { Plan } from '../model/plan.ts';
 import { MUSCLES } from '../model/vocabulary.ts';
 import { listExercisesText, listPlansText } from '../render/list-text.ts';
-import { compareText } from '../finding/finding.ts';
 import { compileWork, type Work } from './compiled.ts';
 import { type CommandResult, openFolder, type Session } from './session.ts';
 
@@ -24,7 +25,11 @@ export interface PlanFilter {
 }
 
 /** Exercises that have all that is asked for at one of their levels, and all the words somewhere. */
-export function listExercises(session: Session, words: readonly string[], filter: ExerciseFilter): CommandResult {
+export function listExercises(
+  session: Session,
+  words: readonly string[],
+  filter: ExerciseFilter,
+): CommandResult {
   const work = compileWork(openFolder(session), null, session);
   const used = new Set(work.compiled.plans.flatMap(({ plan }) => (plan ? exercisesOf(plan) : [])));
   const exercises = work.compiled.library
@@ -40,13 +45,21 @@ export function listExercises(session: Session, words: readonly string[], filter
   };
 }
 
-export function listPlans(session: Session, words: readonly string[], filter: PlanFilter): CommandResult {
+export function listPlans(
+  session: Session,
+  words: readonly string[],
+  filter: PlanFilter,
+): CommandResult {
   const work = compileWork(openFolder(session), null, session);
   const plans = work.compiled.plans
     .flatMap(({ plan, file }) => (plan ? [{ plan, file }] : []))
     .filter(({ plan }) => hasWords(`${plan.id} ${plan.title} ${plan.goals.join(' ')}`, words))
     .filter(({ plan }) => !filter.due || isDue(plan, session.today))
-    .sort((a, b) => (filter.due ? compareText(a.plan.nextVisit ?? '', b.plan.nextVisit ?? '') : 0) || compareText(a.plan.id, b.plan.id));
+    .sort(
+      (a, b) =>
+        (filter.due ? compareText(a.plan.nextVisit ?? '', b.plan.nextVisit ?? '') : 0) ||
+        compareText(a.plan.id, b.plan.id),
+    );
   return {
     ...unread(work),
     data: { plans: plans.map(planJson) },
@@ -58,9 +71,15 @@ export function listPlans(session: Session, words: readonly string[], filter: Pl
 function unread({ compiled }: Work): Pick<CommandResult, 'status' | 'findings' | 'log'> {
   const missing = [
     ...compiled.plans.filter(({ plan }) => !plan).map(({ file }) => file),
-    ...compiled.library.loaded().filter(({ exercise }) => !exercise).map(({ file }) => file),
+    ...compiled.library
+      .loaded()
+      .filter(({ exercise }) => !exercise)
+      .map(({ file }) => file),
   ];
-  const log = missing.length === 0 ? '' : `Not listed, because they could not be read: ${missing.join(', ')}. Run "carryover check".\n`;
+  const log =
+    missing.length === 0
+      ? ''
+      : `Not listed, because they could not be read: ${missing.join(', ')}. Run "carryover check".\n`;
   return { status: 0, findings: [], log };
 }
 
@@ -69,7 +88,9 @@ function isDue({ nextVisit, closed }: Plan, today: string): boolean {
 }
 
 function exercisesOf(plan: Plan): readonly string[] {
-  return plan.sessions.flatMap(({ parts }) => parts.flatMap(({ items }) => items.map(({ exercise }) => exercise.id)));
+  return plan.sessions.flatMap(({ parts }) =>
+    parts.flatMap(({ items }) => items.map(({ exercise }) => exercise.id)),
+  );
 }
 
 function matches(exercise: Exercise, filter: ExerciseFilter): boolean {
@@ -98,11 +119,20 @@ function isShippedMuscle(id: string): id is keyof typeof MUSCLES {
 }
 
 /** The regions that an exercise can be looked for by. */
-export const REGIONS: readonly string[] = [...new Set(Object.values(MUSCLES).map(({ group }) => group))];
+export const REGIONS: readonly string[] = [
+  ...new Set(Object.values(MUSCLES).map(({ group }) => group)),
+];
 
 function searchText(exercise: Exercise): string {
   const texts = exercise.levels.flatMap((level) => [
-    level.id, level.name ?? '', level.position, ...level.purposes, ...level.tags, ...level.steps, ...level.muscles.prime, ...level.muscles.assist,
+    level.id,
+    level.name ?? '',
+    level.position,
+    ...level.purposes,
+    ...level.tags,
+    ...level.steps,
+    ...level.muscles.prime,
+    ...level.muscles.assist,
   ]);
   return [exercise.id, exercise.name, ...texts].join(' ');
 }
@@ -130,5 +160,12 @@ function exerciseJson(exercise: Exercise): object {
 }
 
 function planJson({ plan, file }: { readonly plan: Plan; readonly file: string }): object {
-  return { plan: plan.id, title: plan.title, file, next_visit: plan.nextVisit, weeks: plan.weeks, closed: plan.closed !== null };
+  return {
+    plan: plan.id,
+    title: plan.title,
+    file,
+    next_visit: plan.nextVisit,
+    weeks: plan.weeks,
+    closed: plan.closed !== null,
+  };
 }

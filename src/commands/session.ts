@@ -4,10 +4,10 @@ import { existsSync, statSync } from 'node:fs';
 import { dirname, join, relative, resolve, sep } from 'node:path';
 import { Chalk } from 'chalk';
 import { type Named, PRACTICE_FILE, plansOf } from '../build.ts';
+import type { Finding } from '../finding/finding.ts';
 import { nearest } from '../load/did-you-mean.ts';
 import { diskFolder, type Folder } from '../load/folder.ts';
 import { filesById } from '../load/library.ts';
-import type { Finding } from '../finding/finding.ts';
 import { type Day, parseDay } from '../units/day.ts';
 
 /** The outside world, handed in once by bin/. */
@@ -91,14 +91,23 @@ export function sessionOf(outside: Outside, options: CommonOptions): Session {
 }
 
 /** Colours for one stream: as asked, else where it is a terminal and NO_COLOR is not set. */
-export function paintFor(stream: Stream, { color = 'auto' }: CommonOptions, env: Outside['env']): Paint {
+export function paintFor(
+  stream: Stream,
+  { color = 'auto' }: CommonOptions,
+  env: Outside['env'],
+): Paint {
   const isOn = color === 'always' || (color === 'auto' && stream.isTerminal && !env.NO_COLOR);
   const chalk = new Chalk({ level: isOn ? 1 : 0 });
   // Chalk prints every argument that it gets, so that it is no function for `map` as it is.
   const one = (style: (text: string) => string) => (text: string) => style(text);
   return {
-    bold: one(chalk.bold), dim: one(chalk.dim), warn: one(chalk.yellow), path: one(chalk.bold),
-    error: one(chalk.red.bold), warning: one(chalk.yellow.bold), note: one(chalk.cyan.bold),
+    bold: one(chalk.bold),
+    dim: one(chalk.dim),
+    warn: one(chalk.yellow),
+    path: one(chalk.bold),
+    error: one(chalk.red.bold),
+    warning: one(chalk.yellow.bold),
+    note: one(chalk.cyan.bold),
   };
 }
 
@@ -114,7 +123,9 @@ export function openFolder({ outside, folderOption }: Session): OpenFolder {
     if (!existsSync(root)) throw new UsageError(`there is no folder ${folderOption}`);
     if (!statSync(root).isDirectory()) throw new UsageError(`${folderOption} is not a folder`);
     if (!existsSync(join(root, PRACTICE_FILE))) {
-      throw new UsageError(`${folderOption} has no ${PRACTICE_FILE}, so it is no practice folder; "carryover init ${folderOption}" starts one`);
+      throw new UsageError(
+        `${folderOption} has no ${PRACTICE_FILE}, so it is no practice folder; "carryover init ${folderOption}" starts one`,
+      );
     }
     return { root, folder: diskFolder(root) };
   }
@@ -122,18 +133,28 @@ export function openFolder({ outside, folderOption }: Session): OpenFolder {
     if (existsSync(join(at, PRACTICE_FILE))) return { root: at, folder: diskFolder(at) };
     if (dirname(at) === at) break;
   }
-  throw new UsageError(`no ${PRACTICE_FILE} here or in a folder above; go to a practice folder, name one with --folder, or start one with "carryover init"`);
+  throw new UsageError(
+    `no ${PRACTICE_FILE} here or in a folder above; go to a practice folder, name one with --folder, or start one with "carryover init"`,
+  );
 }
 
 /** Codes or paths to plans; undefined names nothing, which is everything. */
-export function namedPlans(words: readonly string[], open: OpenFolder, session: Session): Named | null {
+export function namedPlans(
+  words: readonly string[],
+  open: OpenFolder,
+  session: Session,
+): Named | null {
   if (words.length === 0) return null;
   const plans = plansOf(open.folder).byId;
   return { plans: words.map((word) => idOf(word, plans, 'plan', open, session)), exercises: [] };
 }
 
 /** Codes, ids or paths to plans and exercises; practice.yaml names the settings alone. */
-export function namedFiles(words: readonly string[], open: OpenFolder, session: Session): Named | null {
+export function namedFiles(
+  words: readonly string[],
+  open: OpenFolder,
+  session: Session,
+): Named | null {
   if (words.length === 0) return null;
   const plans = plansOf(open.folder).byId;
   const exercises = filesById(open.folder, 'exercises', 'duplicate-exercise').byId;
@@ -141,7 +162,8 @@ export function namedFiles(words: readonly string[], open: OpenFolder, session: 
   for (const word of words) {
     const path = pathIn(word, open, session);
     if (path === PRACTICE_FILE) continue;
-    if (exercises.has(word) || path?.startsWith('exercises/')) named.exercises.push(idOf(word, exercises, 'exercise', open, session));
+    if (exercises.has(word) || path?.startsWith('exercises/'))
+      named.exercises.push(idOf(word, exercises, 'exercise', open, session));
     else named.plans.push(idOf(word, plans, 'plan or exercise', open, session, exercises));
   }
   return named;
@@ -159,7 +181,12 @@ function idOf(
   const path = pathIn(word, open, session);
   const byPath = [...byId].find(([, file]) => file === path);
   if (byPath) return byPath[0];
-  const near = nearest(word, word.includes('/') ? [...byId.values(), ...alsoKnown.values()] : [...byId.keys(), ...alsoKnown.keys()]);
+  const near = nearest(
+    word,
+    word.includes('/')
+      ? [...byId.values(), ...alsoKnown.values()]
+      : [...byId.keys(), ...alsoKnown.keys()],
+  );
   const hint = near === undefined ? '' : `; did you mean "${near}"?`;
   throw new UsageError(`there is no ${what} "${word}"${hint}`);
 }
@@ -169,7 +196,13 @@ function pathIn(word: string, { root }: OpenFolder, { outside }: Session): strin
   for (const base of [outside.cwd, root]) {
     const absolute = resolve(base, word);
     const inside = relative(root, absolute).split(sep).join('/');
-    if (!inside.startsWith('..') && inside !== '' && existsSync(absolute) && statSync(absolute).isFile()) return inside;
+    if (
+      !inside.startsWith('..') &&
+      inside !== '' &&
+      existsSync(absolute) &&
+      statSync(absolute).isFile()
+    )
+      return inside;
   }
   return undefined;
 }

@@ -1,6 +1,17 @@
 // One step of one dial of a climb on one side's dose: whether it has anything left to move, and the
 // dose after it moved. All in whole thousandths, so that a percentage is exact.
-import type { BandDial, Dial, Dose, DoseKey, DoseValues, DurationDial, MassDial, NumberDial, PercentDial, Reps } from '../model/dose.ts';
+import type {
+  BandDial,
+  Dial,
+  Dose,
+  DoseKey,
+  DoseValues,
+  DurationDial,
+  MassDial,
+  NumberDial,
+  PercentDial,
+  Reps,
+} from '../model/dose.ts';
 import { setsOf } from '../model/merge.ts';
 import { type Duration, durationMs, milliseconds } from '../units/duration.ts';
 import type { Interval } from '../units/interval.ts';
@@ -81,7 +92,12 @@ function shifted([low, high]: Interval, shift: number): Interval {
 
 function inOneUnit(value: Duration, dial: DurationDial, { breathMs }: StepSetting) {
   if (value.unit === 'breaths' && dial.by.unit === 'breaths' && dial.to.unit === 'breaths') {
-    return { unit: 'breaths' as const, range: value.range, by: dial.by.range[0], to: dial.to.range[0] };
+    return {
+      unit: 'breaths' as const,
+      range: value.range,
+      by: dial.by.range[0],
+      to: dial.to.range[0],
+    };
   }
   return {
     unit: 'ms' as const,
@@ -100,7 +116,11 @@ export function stepped(dial: SideDial, dose: Dose, setting: StepSetting): Dose 
       stepNumber(dial, values);
       break;
     case 'duration': {
-      const { unit, range, by, to } = inOneUnit(values[dial.key] ?? milliseconds([0, 0]), dial, setting);
+      const { unit, range, by, to } = inOneUnit(
+        values[dial.key] ?? milliseconds([0, 0]),
+        dial,
+        setting,
+      );
       values[dial.key] = { unit, range: shifted(range, shiftOf(range, by, to)) };
       break;
     }
@@ -112,7 +132,8 @@ export function stepped(dial: SideDial, dose: Dose, setting: StepSetting): Dose 
       break;
     case 'percent': {
       const range = percentOf(values.load, dial);
-      if (range) values.load = { kind: dial.of, percent: shifted(range, shiftOf(range, dial.by, dial.to)) };
+      if (range)
+        values.load = { kind: dial.of, percent: shifted(range, shiftOf(range, dial.by, dial.to)) };
       break;
     }
     case 'band':
@@ -135,7 +156,10 @@ function stepNumber(
   if (dial.key === 'sets') values.sets = shifted(range, shift);
   else if (dial.key === 'effort') values.effort = shifted(range, shift);
   else if (values.reps?.kind === 'list') {
-    values.reps = { kind: 'list', counts: values.reps.counts.map((count) => shifted(count, shift)) };
+    values.reps = {
+      kind: 'list',
+      counts: values.reps.counts.map((count) => shifted(count, shift)),
+    };
   } else values.reps = { kind: 'same', count: shifted(range, shift) };
 }
 

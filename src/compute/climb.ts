@@ -23,8 +23,14 @@ export interface ClimbSetting extends StepSetting {
 }
 
 /** A list of one band says its direction only together with the band that the climb starts from. */
-export function oriented(climb: readonly Dial[], doses: LaneDoses, bands: readonly string[]): readonly Dial[] {
-  const present = [...doses.values()].flatMap(({ values }) => (values.load?.kind === 'band' ? [values.load.band] : []));
+export function oriented(
+  climb: readonly Dial[],
+  doses: LaneDoses,
+  bands: readonly string[],
+): readonly Dial[] {
+  const present = [...doses.values()].flatMap(({ values }) =>
+    values.load?.kind === 'band' ? [values.load.band] : [],
+  );
   return climb.map((dial) => {
     if (dial.kind !== 'band' || dial.direction !== null) return dial;
     const to = bands.indexOf(dial.through[0] ?? '');
@@ -41,7 +47,9 @@ export function idleDials(
   setting: ClimbSetting,
 ): readonly { readonly dial: Dial; readonly why: Exclude<Idle, null> }[] {
   return climb.flatMap((dial) => {
-    const whys = [...state.doses.values()].map((dose) => whyDialIdle(dial, dose, state.level, setting));
+    const whys = [...state.doses.values()].map((dose) =>
+      whyDialIdle(dial, dose, state.level, setting),
+    );
     const why = whys.every((one) => one !== null) ? whys[0] : null;
     return why ? [{ dial, why }] : [];
   });
@@ -61,7 +69,11 @@ function nextLevel(dial: LevelDial, present: Level, levels: readonly Level[]): L
 const ITEM_DIALS: ReadonlySet<DialKey> = new Set(['rest', 'pause', 'level']);
 
 /** What a climb has reached after one more tick. */
-export function ticked(climb: readonly Dial[], state: ClimbState, setting: ClimbSetting): ClimbState {
+export function ticked(
+  climb: readonly Dial[],
+  state: ClimbState,
+  setting: ClimbSetting,
+): ClimbState {
   const nextByLane = new Map<Lane, Dial | undefined>();
   for (const [lane, dose] of state.doses) {
     const next = climb.find((dial) => whyDialIdle(dial, dose, state.level, setting) === null);
@@ -87,11 +99,17 @@ function movedForItem(dial: Dial, state: ClimbState, setting: ClimbSetting): Cli
     return { level, doses, starts: doses };
   }
   let doses = state.doses;
-  for (const lane of state.doses.keys()) doses = movedForLane(dial, lane, { ...state, doses }, setting);
+  for (const lane of state.doses.keys())
+    doses = movedForLane(dial, lane, { ...state, doses }, setting);
   return { ...state, doses };
 }
 
-function movedForLane(dial: SideDial, lane: Lane, state: ClimbState, setting: ClimbSetting): LaneDoses {
+function movedForLane(
+  dial: SideDial,
+  lane: Lane,
+  state: ClimbState,
+  setting: ClimbSetting,
+): LaneDoses {
   const doses = new Map(state.doses);
   const dose = doses.get(lane);
   if (!dose) return doses;
@@ -104,7 +122,11 @@ function movedForLane(dial: SideDial, lane: Lane, state: ClimbState, setting: Cl
   return doses;
 }
 
-function restarted(dose: Dose | undefined, start: Dose | undefined, key: Exclude<DialKey, 'level'>): Dose {
+function restarted(
+  dose: Dose | undefined,
+  start: Dose | undefined,
+  key: Exclude<DialKey, 'level'>,
+): Dose {
   if (!dose || !start) throw new Error('a climb restarts only sides that it started with');
   const values: { -readonly [K in keyof DoseValues]: DoseValues[K] } = { ...dose.values };
   const origins = { ...dose.origins };

@@ -12,7 +12,8 @@ export function onFloor(dose: Dose, timing: Timing): Dose {
   if (!values.rest) floor.rest = milliseconds(timing.rest);
   if (!values.move && !values.tempo && !values.time) floor.move = milliseconds(timing.move);
   const origins = { ...dose.origins };
-  for (const key of Object.keys(floor) as (keyof typeof floor)[]) origins[key] = { layer: 'timing' };
+  for (const key of Object.keys(floor) as (keyof typeof floor)[])
+    origins[key] = { layer: 'timing' };
   return { values: { ...values, ...floor }, origins };
 }
 

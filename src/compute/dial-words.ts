@@ -3,7 +3,11 @@ import type { Dial, Dose } from '../model/dose.ts';
 import { formatLoad } from '../units/load.ts';
 
 /** One sentence for a dial that a dose gives nothing to move. */
-export function idleDialSentence(dial: Dial, why: 'lacking' | 'at-end', doses: readonly Dose[]): string {
+export function idleDialSentence(
+  dial: Dial,
+  why: 'lacking' | 'at-end',
+  doses: readonly Dose[],
+): string {
   if (dial.kind === 'level') {
     return `"level" has no level to climb to: the levels of "through" come after the present one.`;
   }

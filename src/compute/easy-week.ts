@@ -1,7 +1,7 @@
 // An easy week: a percentage of the sets (or a circuit's rounds), the reps, the hold or the time.
 import type { Dose, DoseKey, DoseValues, Reps } from '../model/dose.ts';
-import type { EasyWeeks } from '../model/plan.ts';
 import { setsOf } from '../model/merge.ts';
+import type { EasyWeeks } from '../model/plan.ts';
 import { type Duration, durationMs, milliseconds } from '../units/duration.ts';
 import { exactly, mapEnds } from '../units/interval.ts';
 
@@ -17,7 +17,9 @@ export function easedCount(count: number, percent: number): number {
 /** A share of a length of time in whole seconds, halves up, at least 1 s; 0 s stays. */
 function easedMs(ms: number, percent: number): number {
   if (ms === 0) return 0;
-  const seconds = Math.floor((2 * ms * percent + WHOLE * MS_PER_SECOND) / (2 * WHOLE * MS_PER_SECOND));
+  const seconds = Math.floor(
+    (2 * ms * percent + WHOLE * MS_PER_SECOND) / (2 * WHOLE * MS_PER_SECOND),
+  );
   return Math.max(1, seconds) * MS_PER_SECOND;
 }
 
@@ -30,7 +32,8 @@ function easedDuration(duration: Duration, percent: number, breathMs: number): D
 }
 
 function easedReps(reps: Reps, percent: number): Reps {
-  const eased = (count: readonly [number, number]) => mapEnds(count, (end) => easedCount(end, percent));
+  const eased = (count: readonly [number, number]) =>
+    mapEnds(count, (end) => easedCount(end, percent));
   return reps.kind === 'same'
     ? { kind: 'same', count: eased(reps.count) }
     : { kind: 'list', counts: reps.counts.map(eased) };

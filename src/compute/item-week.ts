@@ -1,11 +1,12 @@
 // One item in one week with its numbers: the doses eased where the week is easy, what each side
 // does, and how long it takes.
+
+import { type Finding, finding } from '../finding/finding.ts';
 import type { Dose, DoseLayer } from '../model/dose.ts';
 import type { Exercise } from '../model/exercise.ts';
 import { hasShape } from '../model/merge.ts';
 import type { Item, Plan } from '../model/plan.ts';
 import type { Practice } from '../model/practice.ts';
-import { type Finding, finding } from '../finding/finding.ts';
 import { type Interval, scaled } from '../units/interval.ts';
 import { loadKg } from '../units/load.ts';
 import { onFloor, repetitionMs, withCounts } from './completed-dose.ts';
@@ -81,20 +82,30 @@ function oneRepMaxKg(plan: Plan, item: Item): Interval | null {
 }
 
 /** What is wrong with an item in a week that only its merged dose shows. */
-export function itemWeekFindings(
-  week: WeekOfItem,
-  scope: readonly object[],
-): readonly Finding[] {
+export function itemWeekFindings(week: WeekOfItem, scope: readonly object[]): readonly Finding[] {
   const { item, resolved, plan } = week;
   const found: Finding[] = [];
-  const error = (check: 'dose-takes-no-time' | 'one-rep-max-missing' | 'circuit-sets', message: string, place = item.place) =>
-    found.push(finding({ check, severity: 'error', message, place, scope, related: levelOf(resolved) }));
+  const error = (
+    check: 'dose-takes-no-time' | 'one-rep-max-missing' | 'circuit-sets',
+    message: string,
+    place = item.place,
+  ) =>
+    found.push(
+      finding({ check, severity: 'error', message, place, scope, related: levelOf(resolved) }),
+    );
   const doses = [...resolved.doses.values()];
-  const noTime = noTimeSentence(doses, week.practice.timing.breath, `"${item.exercise.id}"${week.week === 1 ? '' : ` in week ${week.week}`}`);
+  const noTime = noTimeSentence(
+    doses,
+    week.practice.timing.breath,
+    `"${item.exercise.id}"${week.week === 1 ? '' : ` in week ${week.week}`}`,
+  );
   if (noTime !== null) error('dose-takes-no-time', noTime);
   const isShare = doses.some(({ values }) => values.load?.kind === 'percent-1rm');
   if (isShare && !plan.oneRepMax.has(item.exercise.id)) {
-    error('one-rep-max-missing', `The load of "${item.exercise.id}" is a share of the one-repetition maximum, which the plan does not give; write "one_rep_max: {${item.exercise.id}: 40 kg}".`);
+    error(
+      'one-rep-max-missing',
+      `The load of "${item.exercise.id}" is a share of the one-repetition maximum, which the plan does not give; write "one_rep_max: {${item.exercise.id}: 40 kg}".`,
+    );
   }
   if (week.rounds !== null) {
     for (const { message, place } of circuitSets(week)) error('circuit-sets', message, place);
@@ -115,8 +126,14 @@ export function levelsWithoutTime(exercise: Exercise, practice: Practice): reado
   return exercise.levels.flatMap((level) => {
     const dose = levelDose(level);
     if (!hasShape(dose)) return [];
-    const message = noTimeSentence([onFloor(dose, practice.timing)], practice.timing.breath, `level "${level.id}"`);
-    return message === null ? [] : [finding({ check: 'dose-takes-no-time', severity: 'error', message, place: level.place })];
+    const message = noTimeSentence(
+      [onFloor(dose, practice.timing)],
+      practice.timing.breath,
+      `level "${level.id}"`,
+    );
+    return message === null
+      ? []
+      : [finding({ check: 'dose-takes-no-time', severity: 'error', message, place: level.place })];
   });
 }
 
@@ -140,10 +157,21 @@ function circuitSets({ resolved, item }: WeekOfItem) {
   if (dial) places.push(dial.place);
   const told = places.map((place) => ({
     place,
-    message: '"sets" has no place in a circuit, where "rounds" says how often each exercise comes; take one of the two out.',
+    message:
+      '"sets" has no place in a circuit, where "rounds" says how often each exercise comes; take one of the two out.',
   }));
   if (!isList) return told;
-  const listPlace = layers.map((layer) => layer?.values.reps?.kind === 'list' && layer.keyPlaces.get('reps'));
-  const place = listPlace.find((one) => one !== undefined && one !== false && one !== null) || item.place;
-  return [...told, { place, message: '"reps" is a list with a number for each set, which a circuit does not have; write one number, such as "reps: 8-12".' }];
+  const listPlace = layers.map(
+    (layer) => layer?.values.reps?.kind === 'list' && layer.keyPlaces.get('reps'),
+  );
+  const place =
+    listPlace.find((one) => one !== undefined && one !== false && one !== null) || item.place;
+  return [
+    ...told,
+    {
+      place,
+      message:
+        '"reps" is a list with a number for each set, which a circuit does not have; write one number, such as "reps: 8-12".',
+    },
+  ];
 }

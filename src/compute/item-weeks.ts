@@ -1,15 +1,32 @@
 // One item, week by week: the layers of its dose, its from_week entries, its climb and the easy
 // weeks, resolved to a dose for each side that it does. Total: what cannot be followed becomes a
 // finding, and the week still has a dose.
-import type { Dial, Dose, DoseLayer, MoveOnWhen, Origin } from '../model/dose.ts';
-import type { Level } from '../model/exercise.ts';
-import type { Advance, Item, ItemEntry, ItemSettings, Plan, Priority, SideOverrides } from '../model/plan.ts';
-import type { Practice } from '../model/practice.ts';
-import { EMPTY_DOSE, mergeLayer, mergeProblem, mergeProblemSentence } from '../model/merge.ts';
+
 import { type Finding, finding } from '../finding/finding.ts';
 import type { Place } from '../finding/place.ts';
+import type { Dial, Dose, DoseLayer, MoveOnWhen, Origin } from '../model/dose.ts';
+import type { Level } from '../model/exercise.ts';
+import { EMPTY_DOSE, mergeLayer, mergeProblem, mergeProblemSentence } from '../model/merge.ts';
+import type {
+  Advance,
+  Item,
+  ItemEntry,
+  ItemSettings,
+  Plan,
+  Priority,
+  SideOverrides,
+} from '../model/plan.ts';
+import type { Practice } from '../model/practice.ts';
 import { type Only, type Order, sideMeant } from '../units/side.ts';
-import { type ClimbSetting, type ClimbState, idleDials, type Lane, type LaneDoses, oriented, ticked } from './climb.ts';
+import {
+  type ClimbSetting,
+  type ClimbState,
+  idleDials,
+  type Lane,
+  type LaneDoses,
+  oriented,
+  ticked,
+} from './climb.ts';
 import { onFloor } from './completed-dose.ts';
 import { idleDialSentence } from './dial-words.ts';
 
@@ -198,9 +215,18 @@ function lanesOf({ plan }: Resolving, written: Written, level: Level): readonly 
 const SIDE_KEYS = ['sides', 'only', 'order'] as const;
 
 /** `sides`, `only` and `order` make sense only where the level in force is done one side at a time. */
-function tellSidesNotEach(resolving: Resolving, written: Written, level: Level, week: number): void {
+function tellSidesNotEach(
+  resolving: Resolving,
+  written: Written,
+  level: Level,
+  week: number,
+): void {
   if (level.sides === 'each') return;
-  const inForce = { sides: level === written.level ? written.overrides : null, only: written.only, order: written.order };
+  const inForce = {
+    sides: level === written.level ? written.overrides : null,
+    only: written.only,
+    order: written.order,
+  };
   for (const key of SIDE_KEYS) {
     if (!inForce[key]) continue;
     const place = written.keyPlaces.get(key) ?? resolving.item.place;
@@ -218,8 +244,10 @@ function tellSidesNotEach(resolving: Resolving, written: Written, level: Level, 
 /** A list has a number for each set, so that a further set would have none. */
 function tellSetsOverList(resolving: Resolving, { climb, state }: Growth): void {
   const dial = climb.find(({ key }) => key === 'sets');
-  if (!dial || ![...state.doses.values()].some(({ values }) => values.reps?.kind === 'list')) return;
-  const message = '"sets" climbs, but "reps" is a list with a number for each set; write one for all, such as "reps: 8-12", or take the dial out.';
+  if (!dial || ![...state.doses.values()].some(({ values }) => values.reps?.kind === 'list'))
+    return;
+  const message =
+    '"sets" climbs, but "reps" is a list with a number for each set; write one for all, such as "reps: 8-12", or take the dial out.';
   tell(resolving, 'dose-sets-and-list', dial.place, message);
 }
 
@@ -234,6 +262,7 @@ function tell(
   const cause = `${check} ${place.source.file} ${place.start}`;
   if (resolving.told.has(cause)) return;
   resolving.told.add(cause);
-  resolving.findings.push(finding({ check, severity: 'error', message, place, related, scope: resolving.scope }));
+  resolving.findings.push(
+    finding({ check, severity: 'error', message, place, related, scope: resolving.scope }),
+  );
 }
-

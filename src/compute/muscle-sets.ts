@@ -8,14 +8,19 @@ const ASSISTING = 0.5;
 const NONE: SidesOf<Interval> = { left: ZERO, right: ZERO, middle: ZERO };
 
 /** Every prime and assisting muscle of what is there that week, in order of id. */
-export function muscleSets(sessions: readonly SessionWeek[]): ReadonlyMap<string, SidesOf<Interval>> {
+export function muscleSets(
+  sessions: readonly SessionWeek[],
+): ReadonlyMap<string, SidesOf<Interval>> {
   const sets = new Map<string, SidesOf<Interval>>();
   for (const session of sessions) {
     for (const item of itemsOf(session)) {
       for (const [muscle, credit] of creditsOf(item.level.muscles)) {
         const before = sets.get(muscle) ?? NONE;
         const added = (side: 'left' | 'right' | 'middle') =>
-          plus(before[side], scaled(times(item[side]?.volume.sets ?? ZERO, session.perWeek), credit));
+          plus(
+            before[side],
+            scaled(times(item[side]?.volume.sets ?? ZERO, session.perWeek), credit),
+          );
         sets.set(muscle, { left: added('left'), right: added('right'), middle: added('middle') });
       }
     }

@@ -2,7 +2,16 @@
 // shape as the published JSON, in whole milliseconds.
 import type { Dose, MoveOnWhen } from '../model/dose.ts';
 import type { Level } from '../model/exercise.ts';
-import type { Advance, Item, Part, Plan, Priority, Schedule, Session, SideOverrides } from '../model/plan.ts';
+import type {
+  Advance,
+  Item,
+  Part,
+  Plan,
+  Priority,
+  Schedule,
+  Session,
+  SideOverrides,
+} from '../model/plan.ts';
 import type { Interval } from '../units/interval.ts';
 import type { Order, Sides } from '../units/side.ts';
 

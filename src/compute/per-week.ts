@@ -19,7 +19,10 @@ function daysIn(schedule: Schedule, week: number): Interval {
     case 'days-a-week':
       return schedule.count;
     case 'every':
-      return exactly(multiplesBefore(schedule.days, week * DAYS_A_WEEK) - multiplesBefore(schedule.days, (week - 1) * DAYS_A_WEEK));
+      return exactly(
+        multiplesBefore(schedule.days, week * DAYS_A_WEEK) -
+          multiplesBefore(schedule.days, (week - 1) * DAYS_A_WEEK),
+      );
     case 'as-needed':
       return ZERO;
   }

@@ -1,9 +1,10 @@
 // All the numbers of a plan: every week's sessions, what each side does, weekly sets by muscle,
 // and the change from week to week. Total on any linked plan; what the merged doses show to be
 // wrong comes back as findings.
+
+import type { Finding, Outcome } from '../finding/finding.ts';
 import type { Item, Part, PartSettings, Plan, Session, SessionSettings } from '../model/plan.ts';
 import type { Practice } from '../model/practice.ts';
-import type { Finding, Outcome } from '../finding/finding.ts';
 import { exactly, type Interval, plus, scaled, times } from '../units/interval.ts';
 import { easedCount } from './easy-week.ts';
 import { itemWeek, itemWeekFindings, type WeekOfItem } from './item-week.ts';
@@ -43,14 +44,20 @@ export function planNumbers(plan: Plan, practice: Practice): Outcome<PlanNumbers
   return { value: { plan, weeks }, findings };
 }
 
-function weekNumbers(computing: Computing, week: number, before: readonly WeekNumbers[]): WeekNumbers {
+function weekNumbers(
+  computing: Computing,
+  week: number,
+  before: readonly WeekNumbers[],
+): WeekNumbers {
   const { plan } = computing;
   const sessions = plan.sessions.flatMap((session) => {
     const one = isWithin(session.windows, week) ? sessionWeek(computing, session, week) : null;
     return one ? [one] : [];
   });
   const side = (which: 'left' | 'right' | 'middle') =>
-    volumeSum(sessions.map((session) => volumeTimes(sessionVolume(session)[which], session.perWeek)));
+    volumeSum(
+      sessions.map((session) => volumeTimes(sessionVolume(session)[which], session.perWeek)),
+    );
   const numbers = {
     week,
     isEasy: computing.easy.has(week),
@@ -71,7 +78,9 @@ function sessionWeek(computing: Computing, session: Session, week: number): Sess
   const timesADay = now.timesADay ?? exactly(1);
   const betweenItemsMs = now.betweenItemsMs ?? plan.betweenItemsMs ?? practice.timing.betweenItems;
   const parts = session.parts.flatMap((part) => {
-    const one = isWithin(part.windows, week) ? partWeek(computing, session, part, week, betweenItemsMs) : null;
+    const one = isWithin(part.windows, week)
+      ? partWeek(computing, session, part, week, betweenItemsMs)
+      : null;
     return one ? [one] : [];
   });
   if (parts.length === 0) return null;
@@ -106,7 +115,14 @@ function partWeek(
     const one = resolved.get(item)?.[week - 1];
     if (!one || !isWithin(item.windows, week)) return [];
     const input: WeekOfItem = {
-      plan, practice, item, resolved: one, week, isEasy, rounds, isWarmUp: part.kind === 'warm-up',
+      plan,
+      practice,
+      item,
+      resolved: one,
+      week,
+      isEasy,
+      rounds,
+      isWarmUp: part.kind === 'warm-up',
     };
     tellOnce(computing, itemWeekFindings(input, [plan, session, part, item]));
     return [itemWeek(input)];

@@ -8,7 +8,13 @@ import { repetitionMs } from './completed-dose.ts';
 import type { Volume } from './numbers.ts';
 import { type End, repsBySet, setsAt } from './work.ts';
 
-export const NO_VOLUME: Volume = { sets: ZERO, reps: ZERO, holdMs: ZERO, workMs: ZERO, volumeKg: ZERO };
+export const NO_VOLUME: Volume = {
+  sets: ZERO,
+  reps: ZERO,
+  holdMs: ZERO,
+  workMs: ZERO,
+  volumeKg: ZERO,
+};
 
 /** A timed dose of these is held still, so its time is a hold. */
 const HELD: ReadonlySet<Purpose> = new Set(['stretch', 'isometric', 'balance']);

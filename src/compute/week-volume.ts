@@ -1,5 +1,5 @@
 // What the sides do in a session, and how a week's work compares with the week before it.
-import { midpoint, type Interval } from '../units/interval.ts';
+import { type Interval, midpoint } from '../units/interval.ts';
 import type { ItemWeek, SessionWeek, SidesOf, Volume, WeekNumbers } from './numbers.ts';
 import { NO_VOLUME, volumeSum } from './volume.ts';
 
@@ -17,7 +17,10 @@ export function sessionVolume(session: SessionWeek): SidesOf<Volume> {
 }
 
 /** Weekly work of items, left, right and middle together, so that `both` counts twice. */
-function workMidpoint(sessions: readonly SessionWeek[], isCounted: (item: ItemWeek) => boolean): number {
+function workMidpoint(
+  sessions: readonly SessionWeek[],
+  isCounted: (item: ItemWeek) => boolean,
+): number {
   let total = 0;
   for (const session of sessions) {
     for (const item of itemsOf(session).filter(isCounted)) {

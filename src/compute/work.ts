@@ -48,7 +48,10 @@ export function itemMs(doses: readonly DoseValues[], timing: ItemTiming): Interv
 
 /** One round of the item in a circuit: one set of each side, sides in turn. */
 export function roundMs(doses: readonly DoseValues[], timing: ItemTiming): Interval {
-  const inRound: ItemTiming = { ...timing, order: timing.order === 'each-rep' ? 'each-rep' : 'each-set' };
+  const inRound: ItemTiming = {
+    ...timing,
+    order: timing.order === 'each-rep' ? 'each-rep' : 'each-set',
+  };
   const once = doses.map((values) => ({ ...values, sets: [1, 1] as const }));
   return itemMs(once, inRound);
 }
@@ -65,8 +68,10 @@ function itemMsAt(doses: readonly DoseValues[], timing: ItemTiming, end: End): n
   }));
   const changeMs = timing.changeSidesMs[end];
   if (timing.order === 'all-sets') {
-    const runs = lanes.map((lane) =>
-      lane.reps.reduce((sum, reps) => sum + turnMs(reps, lane, pauseMs), 0) + restMs * (lane.reps.length - 1),
+    const runs = lanes.map(
+      (lane) =>
+        lane.reps.reduce((sum, reps) => sum + turnMs(reps, lane, pauseMs), 0) +
+        restMs * (lane.reps.length - 1),
     );
     return runs.reduce((sum, run) => sum + run, 0) + changeMs * (runs.length - 1);
   }
@@ -79,7 +84,13 @@ function itemMsAt(doses: readonly DoseValues[], timing: ItemTiming, end: End): n
   return total;
 }
 
-function setMs(active: readonly LaneAtEnd[], set: number, order: Order, pauseMs: number, changeMs: number): number {
+function setMs(
+  active: readonly LaneAtEnd[],
+  set: number,
+  order: Order,
+  pauseMs: number,
+  changeMs: number,
+): number {
   const repsOf = (lane: LaneAtEnd) => lane.reps[set] ?? 1;
   if (order === 'each-rep') {
     const moves = active.reduce((sum, lane) => sum + repsOf(lane) * lane.repetitionMs, 0);

@@ -35,7 +35,15 @@ type Optional = 'hints' | 'related' | 'scope' | 'alsoMisleads' | 'accepted';
 export function finding(
   parts: Omit<Finding, Optional> & Partial<Pick<Finding, Optional>>,
 ): Finding {
-  return { hints: [], related: [], scope: [], alsoMisleads: [], accepted: null, ...parts, message: shortened(parts.message) };
+  return {
+    hints: [],
+    related: [],
+    scope: [],
+    alsoMisleads: [],
+    accepted: null,
+    ...parts,
+    message: shortened(parts.message),
+  };
 }
 
 const LONGEST_MESSAGE = 1_000;

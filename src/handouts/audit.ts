@@ -4,7 +4,7 @@ import { type Finding, finding } from '../finding/finding.ts';
 import { fileOnly } from '../finding/place.ts';
 import { isSealIntact } from '../render/fingerprint.ts';
 import { type FateSetting, fateOf, planOfPage } from './changes.ts';
-import { pagesOf, pathsOf, type Printing, sha256 } from './pages.ts';
+import { type Printing, pagesOf, pathsOf, sha256 } from './pages.ts';
 
 export interface Handouts {
   /** Paths of the pages that lie there. */

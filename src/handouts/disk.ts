@@ -1,6 +1,15 @@
 // Writing handouts so that a build that is killed never leaves half a page: each is written beside
 // its place and then put there in one step.
-import { existsSync, lstatSync, mkdirSync, readdirSync, readFileSync, renameSync, rmSync, writeFileSync } from 'node:fs';
+import {
+  existsSync,
+  lstatSync,
+  mkdirSync,
+  readdirSync,
+  readFileSync,
+  renameSync,
+  rmSync,
+  writeFileSync,
+} from 'node:fs';
 import { dirname, join } from 'node:path';
 import { compareText } from '../finding/finding.ts';
 import { stamped } from '../render/outdated.ts';
@@ -34,10 +43,15 @@ export function whyUnwritten(cause: unknown): string | null {
 }
 
 /** The pages that lie in handouts/ now, and what builds that were killed left behind. */
-export function readHandouts(root: string): { readonly pages: readonly string[]; readonly unfinished: readonly string[] } {
+export function readHandouts(root: string): {
+  readonly pages: readonly string[];
+  readonly unfinished: readonly string[];
+} {
   const folder = join(root, HANDOUTS);
   if (!existsSync(folder)) return { pages: [], unfinished: [] };
-  const names = readdirSync(folder, { withFileTypes: true }).filter((one) => !one.isDirectory()).map((one) => one.name);
+  const names = readdirSync(folder, { withFileTypes: true })
+    .filter((one) => !one.isDirectory())
+    .map((one) => one.name);
   const paths = names.sort(compareText).map((name) => `${HANDOUTS}/${name}`);
   return {
     pages: paths.filter((path) => !path.endsWith(UNFINISHED)),

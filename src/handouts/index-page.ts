@@ -1,10 +1,11 @@
 // The list of all sheets as a page: from what a build made of each plan. What stands on it is the
 // render floor's; writing it is the command's.
-import type { Day } from '../units/day.ts';
+
 import type { Finding } from '../finding/finding.ts';
 import { sealed } from '../render/fingerprint.ts';
 import { type IndexedPlan, indexView, type PlanWithoutSheet } from '../render/index-view.ts';
 import { renderIndex } from '../render/pages.ts';
+import type { Day } from '../units/day.ts';
 import { type Printing, sha256, templateFinding } from './pages.ts';
 
 /** What a build made of the plans, and the day that it was asked on. */

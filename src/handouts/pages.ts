@@ -49,13 +49,29 @@ export function pagesOf(one: CompiledPlan, printing: Printing): PagesOutcome {
   const { plan, numbers } = one;
   const words = printing.wording.get(languageOf(one, compiled));
   const clinicWords = printing.wording.get(practice.language);
-  if (!plan || !numbers || !words || !clinicWords) throw new Error(`plan ${one.id} has nothing to print`);
-  const view = sheetView({ practice, plan, numbers, person: people.get(plan.person) ?? null, words });
+  if (!plan || !numbers || !words || !clinicWords)
+    throw new Error(`plan ${one.id} has nothing to print`);
+  const view = sheetView({
+    practice,
+    plan,
+    numbers,
+    person: people.get(plan.person) ?? null,
+    words,
+  });
   const number = sheetNumber({ view, alsoShown: [] }, sha256);
   const sheetLine = words.say('footer.sheet', { number, date: view.footer.visitDate });
   const sheet = { view, shortDay: null, sheetLine, paper: practice.paper };
   const findings = one.findings;
-  const clinic = clinicView({ practice, plan, numbers, findings, sheet: view, shortDay: null, sheetNumber: number, words: clinicWords });
+  const clinic = clinicView({
+    practice,
+    plan,
+    numbers,
+    findings,
+    sheet: view,
+    shortDay: null,
+    sheetNumber: number,
+    words: clinicWords,
+  });
   const pages: readonly Page[] = [
     renderSheetHtml(sheet, templates.texts),
     renderSheetMarkdown(sheet, templates.texts),
@@ -73,9 +89,17 @@ export function pagesOf(one: CompiledPlan, printing: Printing): PagesOutcome {
 /** A template that cannot be filled in, at its line. A shipped one is a bug, not a finding. */
 export function templateFinding(problem: TemplateProblem, templates: TemplateFiles): Finding {
   const source = templates.own.get(problem.template);
-  if (!source) throw new Error(`the shipped template ${problem.template} is broken at line ${problem.line}: ${problem.message}`);
+  if (!source)
+    throw new Error(
+      `the shipped template ${problem.template} is broken at line ${problem.line}: ${problem.message}`,
+    );
   const lines = source.text.split('\n');
   const before = lines.slice(0, problem.line - 1).reduce((sum, line) => sum + line.length + 1, 0);
   const start = Math.min(before + problem.column - 1, source.text.length);
-  return finding({ check: 'template-broken', severity: 'error', message: problem.message, place: { source, start, end: start } });
+  return finding({
+    check: 'template-broken',
+    severity: 'error',
+    message: problem.message,
+    place: { source, start, end: start },
+  });
 }

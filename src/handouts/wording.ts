@@ -12,12 +12,18 @@ import { type Words, wordsFrom } from '../render/words.ts';
 export type Wording = ReadonlyMap<string, Words>;
 
 /** The language of a plan's sheet: the person's, else the practice's. */
-export function languageOf({ plan }: CompiledPlan, { practice, people }: Pick<Compiled, 'practice' | 'people'>): string {
+export function languageOf(
+  { plan }: CompiledPlan,
+  { practice, people }: Pick<Compiled, 'practice' | 'people'>,
+): string {
   return (plan && people.get(plan.person)?.language) ?? practice.language;
 }
 
 /** The packs for the practice's language and those of its people. */
-export function loadWording(folder: Folder, { practice, people }: Pick<Compiled, 'practice' | 'people'>): Outcome<Wording> {
+export function loadWording(
+  folder: Folder,
+  { practice, people }: Pick<Compiled, 'practice' | 'people'>,
+): Outcome<Wording> {
   const wording = new Map<string, Words>();
   const findings: Finding[] = [];
   const wanted = new Map<string, Place>([[practice.language, languagePlace(practice)]]);
@@ -32,21 +38,49 @@ export function loadWording(folder: Folder, { practice, people }: Pick<Compiled,
   return { value: wording, findings };
 }
 
-function wordsOf(folder: Folder, language: string, place: Place, practice: Practice): Outcome<Words | null> {
+function wordsOf(
+  folder: Folder,
+  language: string,
+  place: Place,
+  practice: Practice,
+): Outcome<Words | null> {
   const { value: file, findings } = loadPack(folder, language);
   if (!file) {
     if (findings.length > 0) return { value: null, findings };
     const message = `There is no words pack for "language: ${language}".`;
-    return { value: null, findings: [finding({ check: 'unknown-language', severity: 'error', message, place, hints: wordHints(language, packLanguages(folder)) })] };
+    return {
+      value: null,
+      findings: [
+        finding({
+          check: 'unknown-language',
+          severity: 'error',
+          message,
+          place,
+          hints: wordHints(language, packLanguages(folder)),
+        }),
+      ],
+    };
   }
-  const reading = wordsFrom(file.pack, { language, shipped: shippedEnglish(), own: practice.vocabulary.words });
+  const reading = wordsFrom(file.pack, {
+    language,
+    shipped: shippedEnglish(),
+    own: practice.vocabulary.words,
+  });
   if (reading.ok) return { value: reading.words, findings: [] };
   const { source } = file;
-  if (!source) throw new Error(`the shipped words pack ${language} is broken: ${reading.problems[0]?.message}`);
+  if (!source)
+    throw new Error(
+      `the shipped words pack ${language} is broken: ${reading.problems[0]?.message}`,
+    );
   return {
     value: null,
     findings: reading.problems.map(({ key, message }) =>
-      finding({ check: 'words-missing', severity: 'error', message, place: packPlace(source, key) }),
+      finding({
+        check: 'words-missing',
+        severity: 'error',
+        message,
+        place: packPlace(source, key),
+      }),
     ),
   };
 }

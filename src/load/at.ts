@@ -24,7 +24,9 @@ export interface At<T> {
 type Value<T, K extends keyof T> = NonNullable<T[K]>;
 
 export function rootOf<T>(file: YamlFile): At<T> | undefined {
-  return file.root && isMap(file.root) ? { file, node: file.root, key: '', keyPlace: null, path: [] } : undefined;
+  return file.root && isMap(file.root)
+    ? { file, node: file.root, key: '', keyPlace: null, path: [] }
+    : undefined;
 }
 
 export function placeOf(at: At<unknown>): Place {
@@ -39,7 +41,10 @@ export function startPlace(at: At<unknown>): Place {
 }
 
 /** What stands under a key; undefined where nothing usable does. */
-export function under<T, K extends keyof T & string>(at: At<T> | undefined, key: K): At<Value<T, K>> | undefined {
+export function under<T, K extends keyof T & string>(
+  at: At<T> | undefined,
+  key: K,
+): At<Value<T, K>> | undefined {
   return at && pairs<Value<T, K>>(at).find((one) => one.key === key);
 }
 
@@ -53,12 +58,23 @@ export function pairs<V>(at: At<unknown>): readonly At<V>[] {
     if (isScalar(value) && value.type === 'PLAIN' && (value.source ?? '') === '') return [];
     const [start, end] = key.range ?? [0, 0, 0];
     const name = keyText(key);
-    return [{ file, node: value as Node, key: name, keyPlace: { source: file.source, start, end }, path: [...path, name] }];
+    return [
+      {
+        file,
+        node: value as Node,
+        key: name,
+        keyPlace: { source: file.source, start, end },
+        path: [...path, name],
+      },
+    ];
   });
 }
 
 /** Everything that stands under keys of a key; nothing where that is not there. */
-export function pairsUnder<T>(at: At<T> | undefined, key: keyof T & string): readonly At<unknown>[] {
+export function pairsUnder<T>(
+  at: At<T> | undefined,
+  key: keyof T & string,
+): readonly At<unknown>[] {
   const found = under(at, key);
   return found ? pairs(found) : [];
 }
@@ -68,7 +84,9 @@ export function entries<T>(at: At<readonly T[]> | undefined): readonly At<T>[] {
   if (!at || !isSeq(at.node)) return [];
   const { file, key, keyPlace } = at;
   const path = [...at.path, ENTRY];
-  return at.node.items.filter((one) => !file.flagged.has(one)).map((one) => ({ file, node: one as Node, key, keyPlace, path }));
+  return at.node.items
+    .filter((one) => !file.flagged.has(one))
+    .map((one) => ({ file, node: one as Node, key, keyPlace, path }));
 }
 
 /** Whether a key is written at all, usable or not. */
@@ -78,7 +96,9 @@ export function hasKey(at: At<unknown>, key: string): boolean {
 
 /** The keys of a group as written, usable or not. */
 export function keysOf(at: At<unknown>): readonly string[] {
-  return isMap(at.node) ? at.node.items.flatMap(({ key }) => (isScalar(key) ? [keyText(key)] : [])) : [];
+  return isMap(at.node)
+    ? at.node.items.flatMap(({ key }) => (isScalar(key) ? [keyText(key)] : []))
+    : [];
 }
 
 export function isList(at: At<unknown>): boolean {
@@ -99,7 +119,9 @@ export function textOf(at: At<unknown>): string {
   if (!isScalar(at.node)) return '';
   if (at.node.type === 'PLAIN') return String(at.node.source ?? at.node.value);
   // A sentence written over several lines is one sentence.
-  return String(at.node.value).trim().replace(/\s*\n\s*/g, ' ');
+  return String(at.node.value)
+    .trim()
+    .replace(/\s*\n\s*/g, ' ');
 }
 
 export function textUnder<T>(at: At<T> | undefined, key: keyof T & string): string | null {
@@ -108,7 +130,10 @@ export function textUnder<T>(at: At<T> | undefined, key: keyof T & string): stri
 }
 
 /** A closed word: the schema has made sure that it is one of them. */
-export function wordUnder<T, K extends keyof T & string>(at: At<T> | undefined, key: K): Extract<Value<T, K>, string> | undefined {
+export function wordUnder<T, K extends keyof T & string>(
+  at: At<T> | undefined,
+  key: K,
+): Extract<Value<T, K>, string> | undefined {
   const found = under(at, key);
   return found ? (textOf(found) as Extract<Value<T, K>, string>) : undefined;
 }
@@ -125,11 +150,16 @@ export function tellAt(
   message: string,
   more: Partial<Pick<Finding, 'hints' | 'related' | 'place'>> = {},
 ): void {
-  at.file.findings.push(finding({ check, severity: 'error', message, place: placeOf(at), ...more }));
+  at.file.findings.push(
+    finding({ check, severity: 'error', message, place: placeOf(at), ...more }),
+  );
 }
 
 /** Reads a quantity; a misread one becomes a finding that names the key, and is not there. */
-export function quantity<T>(at: At<unknown> | undefined, parse: (text: string) => Reading<T>): T | undefined {
+export function quantity<T>(
+  at: At<unknown> | undefined,
+  parse: (text: string) => Reading<T>,
+): T | undefined {
   if (!at) return undefined;
   if (!isScalar(at.node)) {
     tellAt(at, 'wrong-kind', `"${at.key}" takes one value here.`);

@@ -3,9 +3,27 @@ import { distance } from 'fastest-levenshtein';
 
 /** Words that people write for a key that is called otherwise here. */
 const MEANT: Readonly<Record<string, string>> = {
-  repetitions: 'reps', rep: 'reps', set: 'sets', weight: 'load', duration: 'time', seconds: 'hold', exercises: 'items',
-  frequency: 'days', equipment: 'kit', goal: 'goals', side: 'sides', instructions: 'steps', description: 'steps',
-  exercise: 'do', because: 'why', reason: 'why', title: 'name', upto: 'to', minutes: 'time', lvl: 'level', get_in_contact: 'get_in_touch',
+  repetitions: 'reps',
+  rep: 'reps',
+  set: 'sets',
+  weight: 'load',
+  duration: 'time',
+  seconds: 'hold',
+  exercises: 'items',
+  frequency: 'days',
+  equipment: 'kit',
+  goal: 'goals',
+  side: 'sides',
+  instructions: 'steps',
+  description: 'steps',
+  exercise: 'do',
+  because: 'why',
+  reason: 'why',
+  title: 'name',
+  upto: 'to',
+  minutes: 'time',
+  lvl: 'level',
+  get_in_contact: 'get_in_touch',
 };
 
 /** The nearest known word, or undefined where none is near. */
@@ -28,12 +46,19 @@ export function nearest(word: string, known: Iterable<string>): string | undefin
     }
   }
   if (best !== undefined) return best;
-  return words.find((one) => lower.length >= 3 && (one.startsWith(lower) || (one.length >= 3 && lower.startsWith(one))));
+  return words.find(
+    (one) =>
+      lower.length >= 3 && (one.startsWith(lower) || (one.length >= 3 && lower.startsWith(one))),
+  );
 }
 
 function isSwapped(a: string, b: string): boolean {
   const first = [...a].findIndex((letter, i) => letter !== b[i]);
-  return a.length === b.length && first !== -1 && a.slice(0, first) + a[first + 1] + a[first] + a.slice(first + 2) === b;
+  return (
+    a.length === b.length &&
+    first !== -1 &&
+    a.slice(0, first) + a[first + 1] + a[first] + a.slice(first + 2) === b
+  );
 }
 
 /** The hint for an unknown word: one that is near, else what there is. */
@@ -42,6 +67,9 @@ export function wordHints(word: string, known: Iterable<string>): readonly strin
   const near = nearest(word, words);
   if (near !== undefined) return [`Did you mean "${near}"?`];
   if (words.length === 0) return [];
-  const shown = words.length <= 12 ? words.join(', ') : `${words.slice(0, 12).join(', ')} and ${words.length - 12} more`;
+  const shown =
+    words.length <= 12
+      ? words.join(', ')
+      : `${words.slice(0, 12).join(', ')} and ${words.length - 12} more`;
   return [`Known here: ${shown}.`];
 }

@@ -1,7 +1,8 @@
 // The schemas as a practice's editor uses them: the shipped ones, with the practice's own ids offered
 // as values. An id that is not offered is still taken: `check` says whether it is known.
-import { compareText } from '../finding/finding.ts';
+
 import { CHECK_NAMES } from '../finding/checks.ts';
+import { compareText } from '../finding/finding.ts';
 import type { Exercise } from '../model/exercise.ts';
 import type { Practice } from '../model/practice.ts';
 import { readShipped, shippedFiles } from './shipped-files.ts';
@@ -12,7 +13,10 @@ export const EDITOR_SCHEMAS = '.schemas';
 /** What the `ids` annotation of a schema names, each with the ids that a practice has. */
 export type OwnIds = Readonly<Record<string, readonly string[]>>;
 
-export function ownIds({ vocabulary, bands, practitioners }: Practice, exercises: readonly Exercise[]): OwnIds {
+export function ownIds(
+  { vocabulary, bands, practitioners }: Practice,
+  exercises: readonly Exercise[],
+): OwnIds {
   const sorted = (ids: Iterable<string>) => [...new Set(ids)].sort(compareText);
   return {
     exercises: sorted(exercises.map(({ id }) => id)),
@@ -35,7 +39,10 @@ export function editorSchemas(ids: OwnIds | null): ReadonlyMap<string, string> {
   return new Map(
     names.map((name) => {
       const schema: unknown = JSON.parse(readShipped(`schemas/${name}`));
-      return [`${EDITOR_SCHEMAS}/${name}`, `${JSON.stringify(ids ? offering(schema, ids) : schema, null, 2)}\n`];
+      return [
+        `${EDITOR_SCHEMAS}/${name}`,
+        `${JSON.stringify(ids ? offering(schema, ids) : schema, null, 2)}\n`,
+      ];
     }),
   );
 }
@@ -43,9 +50,14 @@ export function editorSchemas(ids: OwnIds | null): ReadonlyMap<string, string> {
 function offering(schema: unknown, ids: OwnIds): unknown {
   if (Array.isArray(schema)) return schema.map((one) => offering(one, ids));
   if (typeof schema !== 'object' || schema === null) return schema;
-  const inner = Object.fromEntries(Object.entries(schema).map(([key, value]) => [key, offering(value, ids)]));
+  const inner = Object.fromEntries(
+    Object.entries(schema).map(([key, value]) => [key, offering(value, ids)]),
+  );
   const { ids: kind, description, ...rest } = inner;
   const offered = typeof kind === 'string' ? ids[kind] : undefined;
   if (!offered || offered.length === 0) return inner;
-  return { ...(description === undefined ? {} : { description }), anyOf: [{ enum: offered }, rest] };
+  return {
+    ...(description === undefined ? {} : { description }),
+    anyOf: [{ enum: offered }, rest],
+  };
 }

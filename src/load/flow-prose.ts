@@ -18,7 +18,12 @@ interface Walk {
 const KEY = /^(?:"([^"]*)"|([^\s,:#"'[\]{}][^,:[\]{}]*?))\s*:\s+/;
 
 /** The trapped sentences of the brackets that open at a place of a line. */
-export function flowTraps(line: string, from: number, path: readonly string[], proseAt: ProseAt): readonly FlowTrap[] {
+export function flowTraps(
+  line: string,
+  from: number,
+  path: readonly string[],
+  proseAt: ProseAt,
+): readonly FlowTrap[] {
   const walk: Walk = { line, proseAt, traps: [] };
   walkBrackets(walk, from, path);
   return walk.traps;
@@ -35,7 +40,11 @@ function walkBrackets(walk: Walk, from: number, path: readonly string[]): number
     const key = isList ? null : KEY.exec(line.slice(at));
     if (key) at += key[0].length;
     // What has no key inside { } is the rest of a sentence, which is told of once the tree is there.
-    at = walkValue(walk, at, isList ? [...path, ENTRY] : key ? [...path, key[1] ?? key[2] ?? ''] : null);
+    at = walkValue(
+      walk,
+      at,
+      isList ? [...path, ENTRY] : key ? [...path, key[1] ?? key[2] ?? ''] : null,
+    );
     at = pastSpaces(line, at);
     if (line[at] === ',') at += 1;
     else if (!/[\]}]/.test(line[at] ?? '')) return line.length;

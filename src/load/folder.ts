@@ -33,7 +33,11 @@ export function diskFolder(root: string): Folder {
     }
     const stat = lstatSync(join(root, path), { throwIfNoEntry: false });
     if (!stat) return undefined;
-    return { path, kind: stat.isSymbolicLink() ? 'link' : stat.isFile() ? 'file' : 'other', size: stat.size };
+    return {
+      path,
+      kind: stat.isSymbolicLink() ? 'link' : stat.isFile() ? 'file' : 'other',
+      size: stat.size,
+    };
   };
   const walk = (under: string): FolderEntry[] =>
     readdirSync(join(root, under), { withFileTypes: true }).flatMap((one) => {
@@ -61,7 +65,11 @@ export function memoryFolder(files: Readonly<Record<string, string | Uint8Array>
     if (content === undefined) throw new Error(`there is no ${path}`);
     return typeof content === 'string' ? new TextEncoder().encode(content) : content;
   };
-  const entryOf = (path: string): FolderEntry => ({ path, kind: 'file', size: bytesOf(path).length });
+  const entryOf = (path: string): FolderEntry => ({
+    path,
+    kind: 'file',
+    size: bytesOf(path).length,
+  });
   return {
     list: (under) =>
       Object.keys(files)

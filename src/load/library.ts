@@ -3,12 +3,12 @@
 import { type Finding, finding } from '../finding/finding.ts';
 import { fileOnly, type SourceText, startOf } from '../finding/place.ts';
 import type { Exercise } from '../model/exercise.ts';
-import { checkAgainstSchema } from './schema-findings.ts';
+import type { Folder } from './folder.ts';
 import { type ExerciseSetting, readExercise } from './read-exercise.ts';
+import { checkAgainstSchema } from './schema-findings.ts';
+import type { FileKind } from './schemas.ts';
 import { beyondLimits, readText } from './text-file.ts';
 import { parseYaml, type YamlFile } from './yaml-file.ts';
-import type { Folder } from './folder.ts';
-import type { FileKind } from './schemas.ts';
 
 export interface LoadedExercise {
   readonly file: string;
@@ -30,14 +30,20 @@ export interface Library {
 const ID = /^[a-z0-9][a-z0-9-]{0,62}$/;
 
 /** Files of a folder by the id that their names give; a second one with the same id is a finding. */
-export function filesById(folder: Folder, under: string, check: 'duplicate-exercise' | 'duplicate-plan'): { readonly byId: ReadonlyMap<string, string>; readonly findings: readonly Finding[] } {
+export function filesById(
+  folder: Folder,
+  under: string,
+  check: 'duplicate-exercise' | 'duplicate-plan',
+): { readonly byId: ReadonlyMap<string, string>; readonly findings: readonly Finding[] } {
   const byId = new Map<string, string>();
   const byFoldedId = new Map<string, string>();
   const findings: Finding[] = [];
   for (const { path, kind } of folder.list(under)) {
     if (kind === 'link' && !/\.ya?ml$/.test(path)) {
       const message = 'This is a link, and links are not followed; put the folder itself here.';
-      findings.push(finding({ check: 'file-linked', severity: 'error', message, place: fileOnly(path) }));
+      findings.push(
+        finding({ check: 'file-linked', severity: 'error', message, place: fileOnly(path) }),
+      );
       continue;
     }
     if (!/\.ya?ml$/.test(path) || (kind === 'other' && !path.endsWith('.yaml'))) continue;
@@ -47,7 +53,10 @@ export function filesById(folder: Folder, under: string, check: 'duplicate-exerc
       const what = check === 'duplicate-plan' ? 'plan' : 'exercise';
       findings.push(
         finding({
-          check, severity: 'error', place: fileOnly(path), alsoMisleads: [first],
+          check,
+          severity: 'error',
+          place: fileOnly(path),
+          alsoMisleads: [first],
           message: `There is another ${what} called "${id}"${byId.has(id) ? '' : ', for small and capital letters count as the same'}; give one of the two files another name.`,
           related: [{ message: 'The other one.', place: fileOnly(first) }],
         }),
@@ -61,7 +70,11 @@ export function filesById(folder: Folder, under: string, check: 'duplicate-exerc
 }
 
 /** Reads, parses and validates one file; null where its text could not be used. */
-export function loadYaml(folder: Folder, path: string, kind: FileKind): { readonly file: YamlFile | null; readonly findings: readonly Finding[] } {
+export function loadYaml(
+  folder: Folder,
+  path: string,
+  kind: FileKind,
+): { readonly file: YamlFile | null; readonly findings: readonly Finding[] } {
   const text = readText(folder, path);
   if (!text.value) return { file: null, findings: text.findings };
   const unfit = whyUnfit(text.value);
@@ -74,7 +87,12 @@ export function loadYaml(folder: Folder, path: string, kind: FileKind): { readon
 
 function whyUnfit(source: SourceText): Finding | null {
   if (/^\s*$/.test(source.text)) {
-    return finding({ check: 'file-empty', severity: 'error', message: 'This file is empty.', place: startOf(source) });
+    return finding({
+      check: 'file-empty',
+      severity: 'error',
+      message: 'This file is empty.',
+      place: startOf(source),
+    });
   }
   return beyondLimits(source);
 }
@@ -83,14 +101,17 @@ export function openLibrary(folder: Folder, setting: ExerciseSetting): Library {
   const { byId, findings } = filesById(folder, 'exercises', 'duplicate-exercise');
   const loaded = new Map<string, LoadedExercise>();
   // Where the whole library is out of reach, no exercise of it can be called unknown.
-  const unread = findings.find(({ check, place }) => check === 'file-linked' && place.source.file === 'exercises');
+  const unread = findings.find(
+    ({ check, place }) => check === 'file-linked' && place.source.file === 'exercises',
+  );
   return {
     ids: [...byId.keys()],
     duplicates: findings,
     loaded: () => [...loaded.values()],
     load: (id) => {
       const path = byId.get(id);
-      if (path === undefined) return unread && { file: 'exercises', exercise: null, findings: [unread] };
+      if (path === undefined)
+        return unread && { file: 'exercises', exercise: null, findings: [unread] };
       const known = loaded.get(id) ?? loadExercise(folder, path, id, setting);
       loaded.set(id, known);
       return known;
@@ -98,10 +119,19 @@ export function openLibrary(folder: Folder, setting: ExerciseSetting): Library {
   };
 }
 
-function loadExercise(folder: Folder, path: string, id: string, setting: ExerciseSetting): LoadedExercise {
+function loadExercise(
+  folder: Folder,
+  path: string,
+  id: string,
+  setting: ExerciseSetting,
+): LoadedExercise {
   if (!ID.test(id)) {
     const message = `"${id}" cannot be an exercise's id; a file name has small letters, digits and hyphens.`;
-    return { file: path, exercise: null, findings: [finding({ check: 'bad-id', severity: 'error', message, place: fileOnly(path) })] };
+    return {
+      file: path,
+      exercise: null,
+      findings: [finding({ check: 'bad-id', severity: 'error', message, place: fileOnly(path) })],
+    };
   }
   const { file, findings } = loadYaml(folder, path, 'exercise');
   if (!file) return { file: path, exercise: null, findings };

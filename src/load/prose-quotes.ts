@@ -5,8 +5,20 @@ export function isQuote(sign: string | undefined): sign is '"' | "'" {
   return sign === '"' || sign === "'";
 }
 
-export function openQuote(scanning: Scanning, line: string, start: number, valueColumn: number, owner: Owner, isProse: boolean): void {
-  scanning.quote = { sign: line[valueColumn] as '"' | "'", start: start + valueColumn, column: owner.column, isProse };
+export function openQuote(
+  scanning: Scanning,
+  line: string,
+  start: number,
+  valueColumn: number,
+  owner: Owner,
+  isProse: boolean,
+): void {
+  scanning.quote = {
+    sign: line[valueColumn] as '"' | "'",
+    start: start + valueColumn,
+    column: owner.column,
+    isProse,
+  };
   closeQuote(scanning, line, start, valueColumn + 1);
 }
 
@@ -22,7 +34,11 @@ export function leaveOpen(scanning: Scanning, end: number): void {
 
 /** Looks for the end of a quoted sentence on this line; what follows the quote is text that would break. */
 export function closeQuote(scanning: Scanning, line: string, start: number, from = 0): void {
-  const { sign, start: opened, isProse } = scanning.quote as { sign: '"' | "'"; start: number; isProse: boolean };
+  const {
+    sign,
+    start: opened,
+    isProse,
+  } = scanning.quote as { sign: '"' | "'"; start: number; isProse: boolean };
   for (let i = from; i < line.length; i += 1) {
     if (sign === '"' && line[i] === '\\') i += 1;
     else if (line[i] === sign && sign === "'" && line[i + 1] === "'") i += 1;

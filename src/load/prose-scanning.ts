@@ -22,24 +22,47 @@ export interface Scanning {
   readonly proseAt: ProseAt;
   readonly findings: Finding[];
   readonly breaks: Break[];
+  /** Where something else stands in the text to parse than was written. */
+  readonly standIns: { readonly start: number; readonly end: number }[];
   /** The text to parse, sign by sign: trapped stretches replaced in place, so that thousands of them take no longer than one. */
   readonly mended: string[];
   readonly open: Owner[];
   /** Lines that are deeper than this belong to a block of text. */
   blockBelow: number | null;
   /** A plain sentence that ended with its line, and the column of its key or dash. */
-  plainAbove: { readonly column: number; readonly start: number; readonly end: number; readonly isEntry: boolean } | null;
+  plainAbove: {
+    readonly column: number;
+    readonly start: number;
+    readonly end: number;
+    readonly isEntry: boolean;
+  } | null;
   /** The closing quote that a sentence over several lines still waits for. */
-  quote: { readonly sign: '"' | "'"; readonly start: number; readonly column: number; readonly isProse: boolean } | null;
+  quote: {
+    readonly sign: '"' | "'";
+    readonly start: number;
+    readonly column: number;
+    readonly isProse: boolean;
+  } | null;
   flowDepth: number;
   /** A key or dash with nothing after it yet, whose sentence may stand on the next line. */
   awaiting: Owner | null;
 }
 
 /** Tells of a trapped sentence; of a value that is no sentence only the quotes go, so that it is still read. */
-export function trap(scanning: Scanning, value: string, at: number, how: string, isProse = true): void {
+export function trap(
+  scanning: Scanning,
+  value: string,
+  at: number,
+  how: string,
+  isProse = true,
+): void {
   const text = value.trimEnd();
-  tell(scanning, `This ${isProse ? 'sentence' : 'text'} ${how}; put quotes round it: ${quoted(text)}.`, at, at + text.length);
+  tell(
+    scanning,
+    `This ${isProse ? 'sentence' : 'text'} ${how}; put quotes round it: ${quoted(text)}.`,
+    at,
+    at + text.length,
+  );
   if (isProse) return standIn(scanning, at, text.length);
   put(scanning, at, text.replace(/["']/g, ' '));
 }
@@ -51,8 +74,11 @@ export function tell(scanning: Scanning, message: string, start: number, end: nu
 
 /** Text of the same length that YAML reads as text. */
 export function standIn(scanning: Scanning, start: number, length: number): void {
+  scanning.standIns.push({ start, end: start + length });
   const lines = mendedPart(scanning, start, start + length).split('\n');
-  const filled = lines.map((line, i) => (i === 0 ? 'x'.repeat(line.length) : ' '.repeat(line.length)));
+  const filled = lines.map((line, i) =>
+    i === 0 ? 'x'.repeat(line.length) : ' '.repeat(line.length),
+  );
   put(scanning, start, filled.join('\n'));
 }
 

@@ -5,7 +5,18 @@ import type { Finding } from '../finding/finding.ts';
 import type { SourceText } from '../finding/place.ts';
 import { flowTraps } from './flow-prose.ts';
 import { closeQuote, isQuote, leaveOpen, openQuote } from './prose-quotes.ts';
-import { blank, ENTRY, mendedPart, type Owner, type ProseAt, put, type Scanning, standIn, tell, trap } from './prose-scanning.ts';
+import {
+  blank,
+  ENTRY,
+  mendedPart,
+  type Owner,
+  type ProseAt,
+  put,
+  type Scanning,
+  standIn,
+  tell,
+  trap,
+} from './prose-scanning.ts';
 import { quoted } from './quoted-sentence.ts';
 import { BAD_INDENT, type Break } from './yaml-breaks.ts';
 
@@ -14,6 +25,8 @@ export interface MendedText {
   readonly findings: readonly Finding[];
   /** Lines whose indent or dash leaves it unsure what belongs to what. */
   readonly breaks: readonly Break[];
+  /** Where something else stands in the text than was written: of it nothing more is to be said. */
+  readonly standIns: Scanning['standIns'];
 }
 
 const KEY = /^(?:"([^"]*)"|'([^']*)'|([\p{L}\p{N}_][^\s:#"']*))[ \t]*:(?=[ \t]|$)/u;
@@ -23,7 +36,18 @@ const LIKE_A_KEY = /^[a-z][a-z_]*:(\s|$)/;
 /** Finds the trapped sentences of a file, and the text without them. */
 export function proseTraps(source: SourceText, proseAt: ProseAt): MendedText {
   const scanning: Scanning = {
-    source, proseAt, findings: [], breaks: [], mended: source.text.split(''), open: [], blockBelow: null, plainAbove: null, quote: null, flowDepth: 0, awaiting: null,
+    source,
+    proseAt,
+    findings: [],
+    breaks: [],
+    standIns: [],
+    mended: source.text.split(''),
+    open: [],
+    blockBelow: null,
+    plainAbove: null,
+    quote: null,
+    flowDepth: 0,
+    awaiting: null,
   };
   let start = 0;
   for (const line of source.text.split('\n')) {
@@ -31,7 +55,12 @@ export function proseTraps(source: SourceText, proseAt: ProseAt): MendedText {
     start += line.length + 1;
   }
   if (scanning.quote) leaveOpen(scanning, source.text.length);
-  return { text: scanning.mended.join(''), findings: scanning.findings, breaks: scanning.breaks };
+  return {
+    text: scanning.mended.join(''),
+    findings: scanning.findings,
+    breaks: scanning.breaks,
+    standIns: scanning.standIns,
+  };
 }
 
 function scanLine(scanning: Scanning, line: string, start: number): void {
@@ -67,7 +96,11 @@ function runsOn(scanning: Scanning, line: string, start: number, indent: number)
   const lineEnd = start + line.trimEnd().length;
   blank(scanning, start + indent, lineEnd);
   if (!isDashless && LIKE_A_KEY.test(rest)) {
-    scanning.breaks.push({ start: start + indent, end: lineEnd, message: `${BAD_INDENT} If this goes on with the sentence above, put quotes round the whole.` });
+    scanning.breaks.push({
+      start: start + indent,
+      end: lineEnd,
+      message: `${BAD_INDENT} If this goes on with the sentence above, put quotes round the whole.`,
+    });
     return true;
   }
   const message = isDashless
@@ -81,12 +114,20 @@ function openAndCheck(scanning: Scanning, line: string, start: number, indent: n
   const { awaiting } = scanning;
   scanning.awaiting = null;
   // A list or keys of its own are of the wrong kind here, which the schema says better.
-  if (awaiting && indent > awaiting.column && !/^-\s/.test(line.slice(indent)) && !LIKE_A_KEY.test(line.slice(indent))) {
+  if (
+    awaiting &&
+    indent > awaiting.column &&
+    !/^-\s/.test(line.slice(indent)) &&
+    !LIKE_A_KEY.test(line.slice(indent))
+  ) {
     checkSentence(scanning, line, start, indent, awaiting);
     return;
   }
   let column = indent;
-  while (/^-(\s|$)/.test(line.slice(column)) && !(column > indent && scanning.proseAt(pathOf(scanning)) === 'text')) {
+  while (
+    /^-(\s|$)/.test(line.slice(column)) &&
+    !(column > indent && scanning.proseAt(pathOf(scanning)) === 'text')
+  ) {
     closeTo(scanning, column, true);
     scanning.open.push({ column, step: ENTRY });
     const after = line.slice(column + 1);
@@ -101,7 +142,8 @@ function openAndCheck(scanning: Scanning, line: string, start: number, indent: n
   const key = KEY.exec(line.slice(column));
   if (!key) {
     // Not a key: a value on a line of its own, or something for the parser to name.
-    if (isEntry || !tellBareDash(scanning, line, start, column)) checkFlow(scanning, line, start, column);
+    if (isEntry || !tellBareDash(scanning, line, start, column))
+      checkFlow(scanning, line, start, column);
     return;
   }
   closeTo(scanning, column, false);
@@ -138,7 +180,8 @@ function valueStart(line: string, from: number): number {
 /** Closes what the new column ends: a dash ends entries at its column, a key ends all at its column. */
 function closeTo(scanning: Scanning, column: number, isDash: boolean): void {
   for (let last = scanning.open.at(-1); last; last = scanning.open.at(-1)) {
-    const isEnded = last.column > column || (last.column === column && (!isDash || last.step === ENTRY));
+    const isEnded =
+      last.column > column || (last.column === column && (!isDash || last.step === ENTRY));
     if (!isEnded) return;
     scanning.open.pop();
   }
@@ -149,7 +192,13 @@ function pathOf(scanning: Scanning): readonly string[] {
 }
 
 /** A value that is no sentence: only blocks, quotes and brackets that reach over lines matter. */
-function checkOther(scanning: Scanning, line: string, start: number, valueColumn: number, owner: Owner): void {
+function checkOther(
+  scanning: Scanning,
+  line: string,
+  start: number,
+  valueColumn: number,
+  owner: Owner,
+): void {
   const value = line.slice(valueColumn);
   if (isBlockHeader(value)) scanning.blockBelow = owner.column;
   else if (isQuote(value[0])) openQuote(scanning, line, start, valueColumn, owner, false);
@@ -157,7 +206,13 @@ function checkOther(scanning: Scanning, line: string, start: number, valueColumn
 }
 
 /** Where a list of sentences belongs: one on the key's own line is left to the schema, unless it would break. */
-function checkList(scanning: Scanning, line: string, start: number, valueColumn: number, owner: Owner): void {
+function checkList(
+  scanning: Scanning,
+  line: string,
+  start: number,
+  valueColumn: number,
+  owner: Owner,
+): void {
   const value = line.slice(valueColumn);
   if (value === '' || value.startsWith('#')) return;
   if (value.startsWith('[')) checkFlow(scanning, line, start, valueColumn);
@@ -168,7 +223,13 @@ function isBlockHeader(value: string): boolean {
   return /^[|>](?:[+-]?[1-9]?|[1-9][+-])\s*(?:\s#.*)?$/.test(value);
 }
 
-function checkSentence(scanning: Scanning, line: string, start: number, valueColumn: number, owner: Owner): void {
+function checkSentence(
+  scanning: Scanning,
+  line: string,
+  start: number,
+  valueColumn: number,
+  owner: Owner,
+): void {
   const value = line.slice(valueColumn);
   const at = start + valueColumn;
   if (value === '' || /^#(\s|$)/.test(value)) {
@@ -194,16 +255,23 @@ function checkSentence(scanning: Scanning, line: string, start: number, valueCol
 }
 
 function checkPlain(scanning: Scanning, value: string, at: number, owner: Owner): void {
-  if (/^#(?!\s|$)/.test(value)) return trap(scanning, value, at, 'would be left out because of its "#"');
+  if (/^#(?!\s|$)/.test(value))
+    return trap(scanning, value, at, 'would be left out because of its "#"');
   if (value.startsWith('#')) return;
   const sign = /^[*&!|>@%`]/.exec(value)?.[0] ?? /^[-?:](?=\s|$)/.exec(value)?.[0];
   if (sign) return trap(scanning, value, at, `would not be read as text because of its "${sign}"`);
   const hash = /(?<!\s)(\s+)#(.?)/.exec(value);
-  const isComment = hash && (hash[1] as string).length >= 2 && (hash[2] === '' || /\s/.test(hash[2] as string));
+  const isComment =
+    hash && (hash[1] as string).length >= 2 && (hash[2] === '' || /\s/.test(hash[2] as string));
   if (hash && !isComment) return trap(scanning, value, at, 'would be cut off at its "#"');
   const text = (hash ? value.slice(0, hash.index) : value).trimEnd();
   if (/:(\s|$)/.test(text)) return trap(scanning, text, at, 'would be split at its ":"');
-  scanning.plainAbove = { column: owner.column, start: at, end: at + text.length, isEntry: owner.step === ENTRY };
+  scanning.plainAbove = {
+    column: owner.column,
+    start: at,
+    end: at + text.length,
+    isEntry: owner.step === ENTRY,
+  };
 }
 
 /** Brackets that open on this line: the sentences in them, and whether they close on it. */

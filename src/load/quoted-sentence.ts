@@ -10,6 +10,7 @@ export function quoted(text: string): string {
 /** Quotes that were meant to go round the whole: one that never closes, or a pair with more inside ('Don't stop'). */
 function withoutOuterQuotes(text: string): string {
   if (/^"[^"]*$/.test(text) || /^'[^']*$/.test(text)) return text.slice(1);
-  const isRoundAll = /^'(?:[^']*'\p{L}|[^']*\s').*'$/u.test(text) || /^"(?:[^"]*"\p{L}|[^"]*\s").*"$/u.test(text);
+  const isRoundAll =
+    /^'(?:[^']*'\p{L}|[^']*\s').*'$/u.test(text) || /^"(?:[^"]*"\p{L}|[^"]*\s").*"$/u.test(text);
   return isRoundAll ? text.slice(1, -1) : text;
 }

@@ -8,7 +8,18 @@ import { type Load, parseLoad } from '../units/load.ts';
 import { parseAngleRange, parseScale, parseTempo } from '../units/measure.ts';
 import { parseCount, parseCounts } from '../units/number.ts';
 import { misread, type Reading, read } from '../units/reading.ts';
-import { type At, entries, isList, lengthOf, pairs, placeOf, quantity, tellAt, textOf, under } from './at.ts';
+import {
+  type At,
+  entries,
+  isList,
+  lengthOf,
+  pairs,
+  placeOf,
+  quantity,
+  tellAt,
+  textOf,
+  under,
+} from './at.ts';
 import { wordHints } from './did-you-mean.ts';
 import type { BoundsFile, DoseFile, LeftDoseFile, MoveOnWhenFile } from './written.ts';
 
@@ -17,18 +28,28 @@ const MOST_REPS = 1_000;
 const NONE = 'none';
 
 /** A dose of a file, or a side's; undefined where there is none. Bands are the practice's names. */
-export function readDose(at: At<DoseFile> | At<LeftDoseFile> | undefined, bands: readonly string[]): DoseLayer | undefined {
+export function readDose(
+  at: At<DoseFile> | At<LeftDoseFile> | undefined,
+  bands: readonly string[],
+): DoseLayer | undefined {
   if (!at) return undefined;
   const dose = at as At<DoseFile>;
   const unset: DoseKey[] = [];
-  const orNone = <T>(key: 'hold' | 'load' | 'until', parse: (text: string) => Reading<T>): T | undefined => {
+  const orNone = <T>(
+    key: 'hold' | 'load' | 'until',
+    parse: (text: string) => Reading<T>,
+  ): T | undefined => {
     const found = under(dose, key);
     if (found && textOf(found) === NONE) {
       unset.push(key);
       return undefined;
     }
     if (found && textOf(found).toLowerCase() === NONE) {
-      tellAt(found, 'unknown-word', `"${key}" says "${textOf(found)}"; write "${key}: none" to take it away.`);
+      tellAt(
+        found,
+        'unknown-word',
+        `"${key}" says "${textOf(found)}"; write "${key}: none" to take it away.`,
+      );
       return undefined;
     }
     if (found && key === 'load' && tellUnknownBand(found, bands)) return undefined;
@@ -49,7 +70,8 @@ export function readDose(at: At<DoseFile> | At<LeftDoseFile> | undefined, bands:
     range: quantity(under(dose, 'range'), parseAngleRange),
   });
   const keyPlaces = new Map<DoseKey, Place>();
-  for (const { key, keyPlace } of pairs(dose)) if (keyPlace) keyPlaces.set(key as DoseKey, keyPlace);
+  for (const { key, keyPlace } of pairs(dose))
+    if (keyPlace) keyPlaces.set(key as DoseKey, keyPlace);
   const layer: DoseLayer = { values, unset, place: placeOf(dose), keyPlaces };
   tellTwoShapes(dose, layer);
   tellSetsBesideList(dose, layer);
@@ -59,16 +81,28 @@ export function readDose(at: At<DoseFile> | At<LeftDoseFile> | undefined, bands:
 /** Whether a load is words only, and none that is known: a band that is not there, most likely. */
 function tellUnknownBand(at: At<unknown>, bands: readonly string[]): boolean {
   const text = textOf(at);
-  if (text === '' || /[\d%]|^(kg|lb|rm)$/.test(text) || parseLoad(text, bands).ok || /^body[ -]?weight$/i.test(text)) return false;
+  if (
+    text === '' ||
+    /[\d%]|^(kg|lb|rm)$/.test(text) ||
+    parseLoad(text, bands).ok ||
+    /^body[ -]?weight$/i.test(text)
+  )
+    return false;
   const known = [...bands, 'body weight'];
-  tellAt(at, 'unknown-band', `"${text}" is not a band of practice.yaml; correct it, add it under "bands" there, or write a weight such as "load: 4 kg".`, { hints: wordHints(text, known) });
+  tellAt(
+    at,
+    'unknown-band',
+    `"${text}" is not a band of practice.yaml; correct it, add it under "bands" there, or write a weight such as "load: 4 kg".`,
+    { hints: wordHints(text, known) },
+  );
   return true;
 }
 
 /** A bout that takes no time cannot be timed, so `time` is above 0. */
 export function positiveDuration(text: string): Reading<Duration> {
   const reading = parseDuration(text);
-  if (reading.ok && reading.value.range[0] <= 0) return misread('out-of-range', `says ${text}, but is above 0 s`, '30 s');
+  if (reading.ok && reading.value.range[0] <= 0)
+    return misread('out-of-range', `says ${text}, but is above 0 s`, '30 s');
   return reading;
 }
 
@@ -82,15 +116,25 @@ function readReps(at: At<DoseFile['reps']> | undefined): Reps | undefined {
   const listed = entries(at as At<readonly unknown[]>);
   if (listed.length === 0 && lengthOf(at) > 0) return undefined;
   if (listed.length === 0) {
-    tellAt(at, 'empty-value', '"reps" is an empty list; write a number for each set: "reps: [12, 10, 8]".');
+    tellAt(
+      at,
+      'empty-value',
+      '"reps" is an empty list; write a number for each set: "reps: [12, 10, 8]".',
+    );
     return undefined;
   }
   if (listed.length > MOST_SETS) {
-    tellAt(at, 'out-of-range', `"reps" has ${listed.length} entries, but ${MOST_SETS} sets are the most.`);
+    tellAt(
+      at,
+      'out-of-range',
+      `"reps" has ${listed.length} entries, but ${MOST_SETS} sets are the most.`,
+    );
     return undefined;
   }
   const counts = listed.map((one) => quantity(one, parse));
-  return counts.every((count) => count !== undefined) ? { kind: 'list', counts: counts as Interval[] } : undefined;
+  return counts.every((count) => count !== undefined)
+    ? { kind: 'list', counts: counts as Interval[] }
+    : undefined;
 }
 
 /** Only the keys that were read; `undefined` must not stand for "said nothing". */
@@ -100,11 +144,18 @@ export function defined<T extends object>(values: { [K in keyof T]: T[K] | undef
 
 function tellTwoShapes(at: At<DoseFile>, { values, keyPlaces }: DoseLayer): void {
   const counted = (['hold', 'move'] as const).find((key) => values[key]);
-  const shapes = [counted, values.tempo && 'tempo', values.time && 'time'].filter((key) => key !== undefined) as DoseKey[];
+  const shapes = [counted, values.tempo && 'tempo', values.time && 'time'].filter(
+    (key) => key !== undefined,
+  ) as DoseKey[];
   if (shapes.length < 2) return;
   const [first, second] = shapes as [DoseKey, DoseKey];
   const place = keyPlaces.get(second);
-  tellAt(at, 'dose-two-shapes', `"${first}" and "${second}" say how much in two ways; keep reps with hold and move, or reps with tempo, or time.`, place ? { place } : {});
+  tellAt(
+    at,
+    'dose-two-shapes',
+    `"${first}" and "${second}" say how much in two ways; keep reps with hold and move, or reps with tempo, or time.`,
+    place ? { place } : {},
+  );
 }
 
 function tellSetsBesideList(at: At<DoseFile>, { values, keyPlaces }: DoseLayer): void {
@@ -113,11 +164,19 @@ function tellSetsBesideList(at: At<DoseFile>, { values, keyPlaces }: DoseLayer):
   const [low, high] = values.sets;
   if (low === length && high === length) return;
   const place = keyPlaces.get('sets');
-  tellAt(at, 'dose-sets-and-list', `"reps" has a number for each of ${length} sets, but "sets" says otherwise; leave "sets" out.`, place ? { place } : {});
+  tellAt(
+    at,
+    'dose-sets-and-list',
+    `"reps" has a number for each of ${length} sets, but "sets" says otherwise; leave "sets" out.`,
+    place ? { place } : {},
+  );
 }
 
 /** What a level calls sensible. */
-export function readBounds(at: At<BoundsFile> | undefined, bands: readonly string[]): Bounds | null {
+export function readBounds(
+  at: At<BoundsFile> | undefined,
+  bands: readonly string[],
+): Bounds | null {
   if (!at) return null;
   return {
     place: placeOf(at),
@@ -132,10 +191,15 @@ export function readBounds(at: At<BoundsFile> | undefined, bands: readonly strin
 }
 
 /** When a person may leave a level. */
-export function readMoveOnWhen(at: At<MoveOnWhenFile> | undefined, bands: readonly string[]): MoveOnWhen | null {
+export function readMoveOnWhen(
+  at: At<MoveOnWhenFile> | undefined,
+  bands: readonly string[],
+): MoveOnWhen | null {
   if (!at) return null;
-  const count = (key: 'reps' | 'sets' | 'sessions_in_a_row') => quantity(under(at, key), (text) => parseCount(text));
-  const score = (key: 'pain_at_most' | 'effort_at_most') => quantity(under(at, key), parseScale)?.[0];
+  const count = (key: 'reps' | 'sets' | 'sessions_in_a_row') =>
+    quantity(under(at, key), (text) => parseCount(text));
+  const score = (key: 'pain_at_most' | 'effort_at_most') =>
+    quantity(under(at, key), parseScale)?.[0];
   return {
     place: placeOf(at),
     ...defined<Omit<MoveOnWhen, 'place'>>({
@@ -163,15 +227,28 @@ export function gapMs(breathMs: number): (text: string) => Reading<Interval> {
 export function oneLength(text: string, write = '25 min'): Reading<number> {
   const reading = parseDuration(text);
   if (!reading.ok) return reading;
-  const { unit, range: [low, high] } = reading.value;
+  const {
+    unit,
+    range: [low, high],
+  } = reading.value;
   if (unit !== 'ms') return misread('unit-unknown', 'is written in s or min here', '30 s');
-  if (low !== high) return misread('not-understood', `says ${text}, but takes one length, not a range`, text.replace(/\s*[-–]\s*[\d.]+/, ''));
+  if (low !== high)
+    return misread(
+      'not-understood',
+      `says ${text}, but takes one length, not a range`,
+      text.replace(/\s*[-–]\s*[\d.]+/, ''),
+    );
   return low > 0 ? read(low) : misread('out-of-range', `says ${text}, but is above 0`, write);
 }
 
 /** The one weight of a one-repetition maximum. */
 export function weight(text: string): Reading<Load> {
   const reading = parseLoad(text, []);
-  if (!reading.ok) return reading.misread.check === 'not-understood' ? misread('not-understood', `says "${text}", but is a weight`, '40 kg') : reading;
-  return reading.value.kind === 'mass' ? reading : misread('not-understood', `says "${text}", but is a weight`, '40 kg');
+  if (!reading.ok)
+    return reading.misread.check === 'not-understood'
+      ? misread('not-understood', `says "${text}", but is a weight`, '40 kg')
+      : reading;
+  return reading.value.kind === 'mass'
+    ? reading
+    : misread('not-understood', `says "${text}", but is a weight`, '40 kg');
 }

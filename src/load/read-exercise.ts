@@ -1,9 +1,29 @@
 // An exercise file to a record: every level with all that it says after overriding its exercise.
 import type { Exercise, Level, Limb, Muscles, Picture, Purpose } from '../model/exercise.ts';
-import { EMPTY_DOSE, hasShape, mergeLayer, mergeProblem, mergeProblemSentence } from '../model/merge.ts';
+import {
+  EMPTY_DOSE,
+  hasShape,
+  mergeLayer,
+  mergeProblem,
+  mergeProblemSentence,
+} from '../model/merge.ts';
 import type { Practice } from '../model/practice.ts';
 import type { Order, Sides } from '../units/side.ts';
-import { type At, entries, hasKey, isList, placeOf, rootOf, startPlace, tellAt, textOf, textsUnder, textUnder, under, wordUnder } from './at.ts';
+import {
+  type At,
+  entries,
+  hasKey,
+  isList,
+  placeOf,
+  rootOf,
+  startPlace,
+  tellAt,
+  textOf,
+  textsUnder,
+  textUnder,
+  under,
+  wordUnder,
+} from './at.ts';
 import type { Folder } from './folder.ts';
 import { readPicture } from './pictures.ts';
 import { readBounds, readDose, readMoveOnWhen } from './read-dose.ts';
@@ -17,15 +37,26 @@ export interface ExerciseSetting {
 }
 
 /** The keys that an exercise and its levels share. */
-type Shared = Omit<Level, 'id' | 'name' | 'place' | 'exerciseName' | 'exerciseDose' | 'levelDose' | 'bounds' | 'moveOnWhen'>;
+type Shared = Omit<
+  Level,
+  'id' | 'name' | 'place' | 'exerciseName' | 'exerciseDose' | 'levelDose' | 'bounds' | 'moveOnWhen'
+>;
 
 /** The exercise of a file; null where too little of it could be read to go on. */
-export function readExercise(file: YamlFile, id: string, setting: ExerciseSetting): Exercise | null {
+export function readExercise(
+  file: YamlFile,
+  id: string,
+  setting: ExerciseSetting,
+): Exercise | null {
   const at = rootOf<ExerciseFile>(file);
   if (!at) return null;
   const written = textUnder(at, 'exercise');
   if (written !== null && written !== id) {
-    tellAt(under(at, 'exercise') ?? at, 'id-differs', `"exercise: ${written}" stands in a file called ${id}.yaml; write "exercise: ${id}", or give the file the other name.`);
+    tellAt(
+      under(at, 'exercise') ?? at,
+      'id-differs',
+      `"exercise: ${written}" stands in a file called ${id}.yaml; write "exercise: ${id}", or give the file the other name.`,
+    );
   }
   const shared = readShared(at, setting);
   const exerciseDose = readDose(under(at, 'dose'), setting.practice.bands) ?? null;
@@ -37,9 +68,14 @@ export function readExercise(file: YamlFile, id: string, setting: ExerciseSettin
     if (levelId === null) continue;
     const before = levels.find((one) => one.id === levelId);
     if (before) {
-      tellAt(under(levelAt, 'level') ?? levelAt, 'duplicate-level', `Level "${levelId}" stands twice; give one of them another id.`, {
-        related: [{ message: 'The first one.', place: before.place }],
-      });
+      tellAt(
+        under(levelAt, 'level') ?? levelAt,
+        'duplicate-level',
+        `Level "${levelId}" stands twice; give one of them another id.`,
+        {
+          related: [{ message: 'The first one.', place: before.place }],
+        },
+      );
       continue;
     }
     const level: Level = {
@@ -48,7 +84,9 @@ export function readExercise(file: YamlFile, id: string, setting: ExerciseSettin
       ...own,
       id: levelId,
       name: textUnder(levelAt, 'name'),
-      place: under(levelAt, 'level') ? placeOf(under(levelAt, 'level') as At<unknown>) : placeOf(levelAt),
+      place: under(levelAt, 'level')
+        ? placeOf(under(levelAt, 'level') as At<unknown>)
+        : placeOf(levelAt),
       exerciseName: name,
       exerciseDose,
       levelDose: readDose(under(levelAt, 'dose'), setting.practice.bands) ?? null,
@@ -84,14 +122,18 @@ const DEFAULTS = {
 };
 
 /** What a level or an exercise says itself: a key that is not written is not there, so that it overrides nothing. */
-function readShared(at: At<ExerciseFile> | At<LevelFile>, setting: ExerciseSetting): Partial<Shared> {
+function readShared(
+  at: At<ExerciseFile> | At<LevelFile>,
+  setting: ExerciseSetting,
+): Partial<Shared> {
   const one = at as At<LevelFile>;
   const { vocabulary } = setting.practice;
   const shared: { -readonly [K in keyof Shared]?: Shared[K] } = {};
   const purposes = readPurposes(under(one, 'purpose'));
   if (purposes.length > 0) shared.purposes = purposes;
   const position = under(one, 'position');
-  if (position && isKnown(position, 'unknown-position', vocabulary.positions)) shared.position = textOf(position);
+  if (position && isKnown(position, 'unknown-position', vocabulary.positions))
+    shared.position = textOf(position);
   const sides = wordUnder(one, 'sides');
   if (sides) shared.sides = sides as Sides;
   const limb = wordUnder(one, 'limb');
@@ -129,7 +171,10 @@ function readPurposes(at: At<unknown> | undefined): readonly Purpose[] {
   return words as readonly Purpose[];
 }
 
-function readKit(at: At<readonly unknown[]>, known: ReadonlySet<string>): readonly (readonly string[])[] {
+function readKit(
+  at: At<readonly unknown[]>,
+  known: ReadonlySet<string>,
+): readonly (readonly string[])[] {
   return entries(at).flatMap((one) => {
     const alternatives = isList(one) ? entries(one as At<readonly unknown[]>) : [one];
     const ids = alternatives.filter((kit) => isKnown(kit, 'unknown-kit', known)).map(textOf);
@@ -140,19 +185,31 @@ function readKit(at: At<readonly unknown[]>, known: ReadonlySet<string>): readon
 function tellSides(exercise: At<ExerciseFile>, at: At<LevelFile>, level: Level): void {
   if (level.sides === 'each') {
     if (level.limb === null && !hasKey(exercise, 'limb') && !hasKey(at, 'limb')) {
-      tellAt(at, 'missing-key', `"limb" is missing: level "${level.id}" is done one side at a time, and the sheet has to say what a side is called; write "limb: leg".`, { place: startPlace(at) });
+      tellAt(
+        at,
+        'missing-key',
+        `"limb" is missing: level "${level.id}" is done one side at a time, and the sheet has to say what a side is called; write "limb: leg".`,
+        { place: startPlace(at) },
+      );
     }
     return;
   }
   const order = under(at, 'order');
   if (order) {
-    tellAt(order, 'sides-not-each', `"order" is for an exercise done one side at a time, but level "${level.id}" has "sides: ${level.sides}".`);
+    tellAt(
+      order,
+      'sides-not-each',
+      `"order" is for an exercise done one side at a time, but level "${level.id}" has "sides: ${level.sides}".`,
+    );
   }
 }
 
 function tellDose(exercise: At<ExerciseFile>, at: At<LevelFile>, level: Level): void {
   let dose = EMPTY_DOSE;
-  for (const [layer, origin] of [[level.exerciseDose, 'exercise'], [level.levelDose, 'level']] as const) {
+  for (const [layer, origin] of [
+    [level.exerciseDose, 'exercise'],
+    [level.levelDose, 'level'],
+  ] as const) {
     if (!layer) continue;
     const problem = mergeProblem(dose, layer, false);
     if (problem) {
@@ -163,13 +220,23 @@ function tellDose(exercise: At<ExerciseFile>, at: At<LevelFile>, level: Level): 
   }
   if (hasShape(dose)) return;
   // A value that was misread has been told of; without it nothing can be said of the shape.
-  const isUnread = (hasKey(exercise, 'dose') && !level.exerciseDose) || (hasKey(at, 'dose') && !level.levelDose);
+  const isUnread =
+    (hasKey(exercise, 'dose') && !level.exerciseDose) || (hasKey(at, 'dose') && !level.levelDose);
   if (isUnread) return;
   const [start, end] = at.node.range ?? [0, 0, 0];
-  const isMisplaced = at.file.findings.some(({ check, place }) => check === 'unknown-key' && place.start >= start && place.start < end);
+  const isMisplaced = at.file.findings.some(
+    ({ check, place }) => check === 'unknown-key' && place.start >= start && place.start < end,
+  );
   if (isMisplaced) return;
   const layers = [level.exerciseDose, level.levelDose].filter((layer) => layer !== null);
-  const isMisread = at.file.findings.some(({ place }) => layers.some((layer) => place.start >= layer.place.start && place.end <= layer.place.end));
+  const isMisread = at.file.findings.some(({ place }) =>
+    layers.some((layer) => place.start >= layer.place.start && place.end <= layer.place.end),
+  );
   if (isMisread) return;
-  tellAt(at, 'dose-without-shape', `The dose of level "${level.id}" does not say how much; write "dose: {sets: 2, reps: 8-12}", or a hold or a time.`, { place: startPlace(at) });
+  tellAt(
+    at,
+    'dose-without-shape',
+    `The dose of level "${level.id}" does not say how much; write "dose: {sets: 2, reps: 8-12}", or a hold or a time.`,
+    { place: startPlace(at) },
+  );
 }

@@ -4,7 +4,21 @@ import type { Exercise, Level } from '../model/exercise.ts';
 import type { Item, ItemEntry, ItemSettings, SideOverrides } from '../model/plan.ts';
 import { parseCount } from '../units/number.ts';
 import { sideMeant } from '../units/side.ts';
-import { type At, entries, hasKey, keysOf, pairs, placeOf, quantity, startPlace, tellAt, textOf, textUnder, under, wordUnder } from './at.ts';
+import {
+  type At,
+  entries,
+  hasKey,
+  keysOf,
+  pairs,
+  placeOf,
+  quantity,
+  startPlace,
+  tellAt,
+  textOf,
+  textUnder,
+  under,
+  wordUnder,
+} from './at.ts';
 import { wordHints } from './did-you-mean.ts';
 import { readClimb } from './read-climb.ts';
 import { readDose, readMoveOnWhen } from './read-dose.ts';
@@ -18,7 +32,9 @@ export function readItem(at: At<ItemFile>, reading: PlanReading): Item | null {
   const id = textOf(doAt);
   const loaded = reading.exercise(id);
   if (!loaded) {
-    tellAt(doAt, 'unknown-exercise', `There is no exercise "${id}".`, { hints: wordHints(id, reading.exerciseIds) });
+    tellAt(doAt, 'unknown-exercise', `There is no exercise "${id}".`, {
+      hints: wordHints(id, reading.exerciseIds),
+    });
     return null;
   }
   const { exercise } = loaded;
@@ -44,7 +60,10 @@ export function readItem(at: At<ItemFile>, reading: PlanReading): Item | null {
 }
 
 /** Undefined: none is named. Null: one is named that is not there. */
-function readLevel(at: At<ItemFile> | At<ItemEntryFile>, exercise: Exercise): Level | undefined | null {
+function readLevel(
+  at: At<ItemFile> | At<ItemEntryFile>,
+  exercise: Exercise,
+): Level | undefined | null {
   const levelAt = under(at as At<ItemFile>, 'level');
   if (!levelAt) return hasKey(at, 'level') ? null : undefined;
   const id = textOf(levelAt);
@@ -58,7 +77,12 @@ function readLevel(at: At<ItemFile> | At<ItemEntryFile>, exercise: Exercise): Le
   return null;
 }
 
-function readItemEntries(at: At<ItemFile>, exercise: Exercise, level: Level, reading: PlanReading): readonly ItemEntry[] {
+function readItemEntries(
+  at: At<ItemFile>,
+  exercise: Exercise,
+  level: Level,
+  reading: PlanReading,
+): readonly ItemEntry[] {
   let present = level;
   return readEntries(under(at, 'from_week'), reading.weeks).flatMap(({ week, at: entry }) => {
     const named = readLevel(entry, exercise);
@@ -68,7 +92,12 @@ function readItemEntries(at: At<ItemFile>, exercise: Exercise, level: Level, rea
   });
 }
 
-function readSettings(at: At<ItemFile> | At<ItemEntryFile>, exercise: Exercise, level: Level, reading: PlanReading): ItemSettings {
+function readSettings(
+  at: At<ItemFile> | At<ItemEntryFile>,
+  exercise: Exercise,
+  level: Level,
+  reading: PlanReading,
+): ItemSettings {
   const one = at as At<ItemEntryFile>;
   const { bands } = reading.practice;
   const keyPlaces = new Map<string, Place>();
@@ -95,23 +124,39 @@ function readOnly(at: At<ItemEntryFile>, { affected }: PlanReading): ItemSetting
   if (!only || affected === null || sideMeant(only, affected) !== undefined) return only;
   const onlyAt = under(at, 'only') as At<unknown>;
   const why = affected === 'both' ? '"other" needs one affected side' : 'no side is affected';
-  tellAt(onlyAt, 'side-unclear', `"only: ${only}" names no side, because the plan says "affected: ${affected}" and ${why}; write "only: left" or "only: right".`);
+  tellAt(
+    onlyAt,
+    'side-unclear',
+    `"only: ${only}" names no side, because the plan says "affected: ${affected}" and ${why}; write "only: left" or "only: right".`,
+  );
   return undefined;
 }
 
-function readSides(at: At<SideOverridesFile> | undefined, { practice }: PlanReading): SideOverrides | undefined {
+function readSides(
+  at: At<SideOverridesFile> | undefined,
+  { practice }: PlanReading,
+): SideOverrides | undefined {
   if (!at) return undefined;
   const left = readDose(under(at, 'left'), practice.bands) ?? null;
   const right = readDose(under(at, 'right'), practice.bands) ?? null;
   // Any other key is no side's name, which has been told of.
   if (keysOf(at).every((key) => key === 'why')) {
-    tellAt(at, 'missing-key', '"sides" says nothing for either side; write "sides: {left: {sets: 3}, right: {sets: 2}, why: Left is catching up}".', { place: startPlace(at) });
+    tellAt(
+      at,
+      'missing-key',
+      '"sides" says nothing for either side; write "sides: {left: {sets: 3}, right: {sets: 2}, why: Left is catching up}".',
+      { place: startPlace(at) },
+    );
   }
   return { left, right, why: textUnder(at, 'why') ?? '', place: placeOf(at) };
 }
 
 /** The items of a part, each known by its own id in the session. */
-export function readItems(at: At<readonly ItemFile[]> | undefined, reading: PlanReading, seen: Map<string, Place>): readonly Item[] {
+export function readItems(
+  at: At<readonly ItemFile[]> | undefined,
+  reading: PlanReading,
+  seen: Map<string, Place>,
+): readonly Item[] {
   return entries(at).flatMap((one) => {
     tellTwice(one, seen);
     const item = readItem(one, reading);
@@ -128,7 +173,10 @@ function tellTwice(at: At<ItemFile>, seen: Map<string, Place>): void {
     seen.set(id, placeOf(idAt));
     return;
   }
-  const what = idAt.key === 'as' ? `"as: ${id}" stands twice in this session` : `"${id}" comes twice in this session`;
+  const what =
+    idAt.key === 'as'
+      ? `"as: ${id}" stands twice in this session`
+      : `"${id}" comes twice in this session`;
   tellAt(idAt, 'duplicate-item', `${what}; give one of them an id of its own: "as: ${id}-again".`, {
     related: [{ message: 'The first one.', place: before }],
   });

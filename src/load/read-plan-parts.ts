@@ -1,13 +1,24 @@
 // What the levels of a plan share: windows of weeks, from_week entries, accepts, schedules.
 import { isCheckName, SETTLED_CHECKS, severityOf } from '../finding/checks.ts';
-import type { Practice } from '../model/practice.ts';
 import type { Accept, Schedule, Window } from '../model/plan.ts';
-import { parseDay, type Weekday, WEEKDAYS } from '../units/day.ts';
+import type { Practice } from '../model/practice.ts';
+import { parseDay, WEEKDAYS, type Weekday } from '../units/day.ts';
 import { parseEvery } from '../units/measure.ts';
 import { parseCount, parseCounts } from '../units/number.ts';
 import type { Affected } from '../units/side.ts';
 import { overlap, parseWindow } from '../units/weeks.ts';
-import { type At, entries, isList, pairs, placeOf, quantity, tellAt, textOf, textUnder, under } from './at.ts';
+import {
+  type At,
+  entries,
+  isList,
+  pairs,
+  placeOf,
+  quantity,
+  tellAt,
+  textOf,
+  textUnder,
+  under,
+} from './at.ts';
 import { wordHints } from './did-you-mean.ts';
 import type { LoadedExercise } from './library.ts';
 import type { AcceptFile, SessionEntryFile, SessionFile } from './written.ts';
@@ -31,7 +42,12 @@ export function readWindows(at: At<unknown> | undefined, weeks: number): readonl
     return window ? [window] : [];
   });
   const shared = overlap(windows);
-  if (shared !== undefined) tellAt(at, 'weeks-overlap', `Two of these windows have week ${shared} in them; write them as one.`);
+  if (shared !== undefined)
+    tellAt(
+      at,
+      'weeks-overlap',
+      `Two of these windows have week ${shared} in them; write them as one.`,
+    );
   return windows.length > 0 ? windows : null;
 }
 
@@ -70,11 +86,17 @@ export function readAccepts(at: At<readonly AcceptFile[]> | undefined): readonly
     if (!checkAt) return [];
     const check = textOf(checkAt);
     if (!isCheckName(check)) {
-      tellAt(checkAt, 'unknown-check', `There is no check called "${check}".`, { hints: wordHints(check, SETTLED_CHECKS) });
+      tellAt(checkAt, 'unknown-check', `There is no check called "${check}".`, {
+        hints: wordHints(check, SETTLED_CHECKS),
+      });
       return [];
     }
     if (severityOf(check) === 'error') {
-      tellAt(checkAt, 'unknown-check', `"${check}" is an error, and errors cannot be accepted; mend what it tells of.`);
+      tellAt(
+        checkAt,
+        'unknown-check',
+        `"${check}" is an error, and errors cannot be accepted; mend what it tells of.`,
+      );
       return [];
     }
     return why === null ? [] : [{ check, why, until, place: placeOf(checkAt) }];
@@ -84,19 +106,31 @@ export function readAccepts(at: At<readonly AcceptFile[]> | undefined): readonly
 /** The schedule that a session or an entry gives; undefined where it gives none. */
 export function readSchedule(at: At<SessionFile> | At<SessionEntryFile>): Schedule | undefined {
   const one = at as At<SessionEntryFile>;
-  const given = pairs(one).filter(({ key }) => ['days', 'days_a_week', 'every', 'as_needed'].includes(key));
+  const given = pairs(one).filter(({ key }) =>
+    ['days', 'days_a_week', 'every', 'as_needed'].includes(key),
+  );
   const second = given[1];
   if (second) {
     // The schema tells of it for a session; an entry may have one or none.
     if (under(one, 'week')) {
-      tellAt(second, 'schedule-unclear', `"${given[0]?.key}" and "${second.key}" both say on which days; keep one of them.`, second.keyPlace ? { place: second.keyPlace } : {});
+      tellAt(
+        second,
+        'schedule-unclear',
+        `"${given[0]?.key}" and "${second.key}" both say on which days; keep one of them.`,
+        second.keyPlace ? { place: second.keyPlace } : {},
+      );
     }
     return undefined;
   }
   const days = under(one, 'days');
   if (days) {
     const words = isList(days) ? entries(days as At<readonly unknown[]>).map(textOf) : WEEKDAYS;
-    return { kind: 'days', days: WEEKDAYS.filter((day) => (words as readonly string[]).includes(day)) as readonly Weekday[] };
+    return {
+      kind: 'days',
+      days: WEEKDAYS.filter((day) =>
+        (words as readonly string[]).includes(day),
+      ) as readonly Weekday[],
+    };
   }
   const count = quantity(under(one, 'days_a_week'), (text) => parseCounts(text, 7));
   if (count) return { kind: 'days-a-week', count };

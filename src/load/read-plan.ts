@@ -2,22 +2,60 @@
 // is told of and left out; where a record needs a value, one stands in that misleads no later check,
 // since a plan with an error gets no sheet.
 import type { Place } from '../finding/place.ts';
-import type { EasyWeeks, Limits, Part, PartSettings, Plan, Session, SessionSettings, Visit } from '../model/plan.ts';
-import type { Load } from '../units/load.ts';
+import type {
+  EasyWeeks,
+  Limits,
+  Part,
+  PartSettings,
+  Plan,
+  Session,
+  SessionSettings,
+  Visit,
+} from '../model/plan.ts';
 import { type Day, parseDay } from '../units/day.ts';
 import type { Interval } from '../units/interval.ts';
+import type { Load } from '../units/load.ts';
 import { parsePercent } from '../units/measure.ts';
 import { parseCount, parseCounts } from '../units/number.ts';
 import { misread, type Reading } from '../units/reading.ts';
 import type { Affected } from '../units/side.ts';
 import { parseWeeks } from '../units/weeks.ts';
-import { type At, entries, hasKey, pairs, pairsUnder, placeOf, quantity, rootOf, startPlace, tellAt, textOf, textsUnder, textUnder, under, wordUnder } from './at.ts';
+import {
+  type At,
+  entries,
+  hasKey,
+  pairs,
+  pairsUnder,
+  placeOf,
+  quantity,
+  rootOf,
+  startPlace,
+  tellAt,
+  textOf,
+  textsUnder,
+  textUnder,
+  under,
+  wordUnder,
+} from './at.ts';
 import { wordHints } from './did-you-mean.ts';
 import { gapMs, oneLength, weight } from './read-dose.ts';
 import { readItems } from './read-item.ts';
-import { type PlanReading, readAccepts, readEntries, readSchedule, readWindows } from './read-plan-parts.ts';
+import {
+  type PlanReading,
+  readAccepts,
+  readEntries,
+  readSchedule,
+  readWindows,
+} from './read-plan-parts.ts';
 import { knownWords, readPain } from './read-practice.ts';
-import type { LimitsFile, PartEntryFile, PartFile, PlanFile, SessionEntryFile, SessionFile } from './written.ts';
+import type {
+  LimitsFile,
+  PartEntryFile,
+  PartFile,
+  PlanFile,
+  SessionEntryFile,
+  SessionFile,
+} from './written.ts';
 import type { YamlFile } from './yaml-file.ts';
 
 const MOST_WEEKS = 52;
@@ -32,7 +70,11 @@ export function readPlan(file: YamlFile, id: string, setting: Setting): Plan | n
   const codeAt = under(at, 'plan');
   const code = codeAt && textOf(codeAt);
   if (codeAt && code !== id) {
-    tellAt(codeAt, 'id-differs', `"plan: ${code}" stands in a file called ${id}.yaml; write "plan: ${id}", or give the file the other name.`);
+    tellAt(
+      codeAt,
+      'id-differs',
+      `"plan: ${code}" stands in a file called ${id}.yaml; write "plan: ${id}", or give the file the other name.`,
+    );
   }
   const weeks = quantity(under(at, 'weeks'), (text) => parseCount(text, MOST_WEEKS)) ?? MOST_WEEKS;
   const affected = (wordUnder(at, 'affected') ?? null) as Affected | null;
@@ -77,7 +119,11 @@ function readVisits(at: At<PlanFile>): readonly Visit[] {
     if (date === undefined) continue;
     const before = visits.at(-1);
     if (before && date <= before.date) {
-      tellAt(under(one, 'date') as At<unknown>, 'visits-order', `This visit of ${date} stands after the one of ${before.date}; put visits in order of date, one a day.`);
+      tellAt(
+        under(one, 'date') as At<unknown>,
+        'visits-order',
+        `This visit of ${date} stands after the one of ${before.date}; put visits in order of date, one a day.`,
+      );
     }
     visits.push({ date, found: textUnder(one, 'found'), why: textUnder(one, 'why') });
   }
@@ -89,14 +135,24 @@ function readBy(at: At<PlanFile>, { practice }: PlanReading): string | null {
   if (!by) return null;
   const id = textOf(by);
   if (practice.practitioners.has(id)) return id;
-  tellAt(by, 'unknown-practitioner', `"${id}" is not among the "practitioners" of practice.yaml; correct it, or add it there.`, { hints: wordHints(id, practice.practitioners.keys()) });
+  tellAt(
+    by,
+    'unknown-practitioner',
+    `"${id}" is not among the "practitioners" of practice.yaml; correct it, or add it there.`,
+    { hints: wordHints(id, practice.practitioners.keys()) },
+  );
   return null;
 }
 
 function readStarts(at: At<PlanFile>, visits: readonly Visit[]): Day {
   const first = visits[0]?.date ?? SOME_DAY;
   if (!hasKey(at, 'starts') && visits.length > 1) {
-    tellAt(at, 'starts-missing', `From the second visit on, the plan has to say when week 1 began; write "starts: ${first}".`, { place: startPlace(at) });
+    tellAt(
+      at,
+      'starts-missing',
+      `From the second visit on, the plan has to say when week 1 began; write "starts: ${first}".`,
+      { place: startPlace(at) },
+    );
   }
   return quantity(under(at, 'starts'), parseDay) ?? first;
 }
@@ -106,7 +162,11 @@ function readNextVisit(at: At<PlanFile>, visits: readonly Visit[]): Day | null {
   const next = quantity(nextAt, parseDay) ?? null;
   const last = visits.at(-1)?.date ?? SOME_DAY;
   if (nextAt && next !== null && next <= last) {
-    tellAt(nextAt, 'next-visit-early', `"next_visit" says ${next}, which is not after the last visit of ${last}; correct it, or leave it out.`);
+    tellAt(
+      nextAt,
+      'next-visit-early',
+      `"next_visit" says ${next}, which is not after the last visit of ${last}; correct it, or leave it out.`,
+    );
   }
   return next;
 }
@@ -116,8 +176,11 @@ function readLimits(at: At<LimitsFile> | undefined, { practice }: PlanReading): 
   const kit = under(at, 'kit');
   return {
     timeMs: quantity(under(at, 'time'), timeAtHand) ?? null,
-    kit: kit ? (knownWords(kit, 'unknown-kit', new Set([...vocabulary.kit, ...bands])) ?? []) : null,
-    positionsToAvoid: knownWords(under(at, 'positions_to_avoid'), 'unknown-position', vocabulary.positions) ?? [],
+    kit: kit
+      ? (knownWords(kit, 'unknown-kit', new Set([...vocabulary.kit, ...bands])) ?? [])
+      : null,
+    positionsToAvoid:
+      knownWords(under(at, 'positions_to_avoid'), 'unknown-position', vocabulary.positions) ?? [],
     concerns: knownWords(under(at, 'concerns'), 'unknown-concern', vocabulary.concerns) ?? [],
   };
 }
@@ -138,17 +201,35 @@ function readEasyWeeks(at: At<PlanFile>, weeks: number): EasyWeeks | null {
     return range ? Array.from({ length: range[1] - range[0] + 1 }, (_, i) => range[0] + i) : [];
   });
   if (new Set(inside).size < inside.length) {
-    tellAt(under(easy, 'weeks') as At<unknown>, 'weeks-overlap', 'A week stands twice in this list; write it once.');
+    tellAt(
+      under(easy, 'weeks') as At<unknown>,
+      'weeks-overlap',
+      'A week stands twice in this list; write it once.',
+    );
   }
-  const percent = (key: 'sets' | 'reps' | 'hold' | 'time') => quantity(under(easy, key), (text) => parsePercent(text, 1, 99)) ?? null;
-  return { weeks: inside, sets: percent('sets'), reps: percent('reps'), hold: percent('hold'), time: percent('time'), place: easy.keyPlace ?? placeOf(easy) };
+  const percent = (key: 'sets' | 'reps' | 'hold' | 'time') =>
+    quantity(under(easy, key), (text) => parsePercent(text, 1, 99)) ?? null;
+  return {
+    weeks: inside,
+    sets: percent('sets'),
+    reps: percent('reps'),
+    hold: percent('hold'),
+    time: percent('time'),
+    place: easy.keyPlace ?? placeOf(easy),
+  };
 }
 
-function readOneRepMax(at: At<Record<string, unknown>> | undefined, reading: PlanReading): ReadonlyMap<string, Load> {
+function readOneRepMax(
+  at: At<Record<string, unknown>> | undefined,
+  reading: PlanReading,
+): ReadonlyMap<string, Load> {
   const found = new Map<string, Load>();
   for (const one of at ? pairs(at) : []) {
     if (!reading.exerciseIds.includes(one.key)) {
-      tellAt(one, 'unknown-exercise', `There is no exercise "${one.key}".`, { hints: wordHints(one.key, reading.exerciseIds), ...(one.keyPlace ? { place: one.keyPlace } : {}) });
+      tellAt(one, 'unknown-exercise', `There is no exercise "${one.key}".`, {
+        hints: wordHints(one.key, reading.exerciseIds),
+        ...(one.keyPlace ? { place: one.keyPlace } : {}),
+      });
       continue;
     }
     const load = quantity(one, weight);
@@ -187,9 +268,14 @@ function tellSessionTwice(at: At<unknown>, seen: Map<string, Place>): void {
   const id = textOf(at);
   const before = seen.get(id);
   if (before) {
-    tellAt(at, 'duplicate-session', `There are two sessions called "${id}"; give one of them another id.`, {
-      related: [{ message: 'The first one.', place: before }],
-    });
+    tellAt(
+      at,
+      'duplicate-session',
+      `There are two sessions called "${id}"; give one of them another id.`,
+      {
+        related: [{ message: 'The first one.', place: before }],
+      },
+    );
   } else seen.set(id, placeOf(at));
 }
 
@@ -208,18 +294,26 @@ function readSession(at: At<SessionFile>, reading: PlanReading): Session | null 
     schedule: settings.schedule ?? { kind: 'as-needed' },
     parts,
     windows: readWindows(under(at, 'weeks'), reading.weeks),
-    fromWeek: readEntries(under(at, 'from_week'), reading.weeks).map(({ week, at: entry }) => ({ ...sessionSettings(entry, reading), week })),
+    fromWeek: readEntries(under(at, 'from_week'), reading.weeks).map(({ week, at: entry }) => ({
+      ...sessionSettings(entry, reading),
+      week,
+    })),
     accepts: readAccepts(under(at, 'accept')),
   };
 }
 
 const MOST_TIMES_A_DAY = 24;
 
-function sessionSettings(at: At<SessionFile> | At<SessionEntryFile>, reading: PlanReading): SessionSettings {
+function sessionSettings(
+  at: At<SessionFile> | At<SessionEntryFile>,
+  reading: PlanReading,
+): SessionSettings {
   return {
     name: textUnder(at as At<SessionFile>, 'name') ?? undefined,
     schedule: readSchedule(at),
-    timesADay: quantity(under(at as At<SessionFile>, 'times_a_day'), (text) => parseCounts(text, MOST_TIMES_A_DAY)),
+    timesADay: quantity(under(at as At<SessionFile>, 'times_a_day'), (text) =>
+      parseCounts(text, MOST_TIMES_A_DAY),
+    ),
     betweenItemsMs: gapUnder(at, reading),
     place: placeOf(at),
   };
@@ -235,7 +329,10 @@ function readPart(at: At<PartFile>, reading: PlanReading, seen: Map<string, Plac
     kind,
     items,
     windows: readWindows(under(at, 'weeks'), reading.weeks),
-    fromWeek: readEntries(under(at, 'from_week'), reading.weeks).map(({ week, at: entry }) => ({ ...partSettings(entry, reading), week })),
+    fromWeek: readEntries(under(at, 'from_week'), reading.weeks).map(({ week, at: entry }) => ({
+      ...partSettings(entry, reading),
+      week,
+    })),
     accepts: readAccepts(under(at, 'accept')),
   };
 }
@@ -247,7 +344,10 @@ function partSettings(at: At<PartFile> | At<PartEntryFile>, reading: PlanReading
   return {
     name: textUnder(one, 'name') ?? undefined,
     rounds: quantity(under(one, 'rounds'), (text) => parseCount(text, MOST_ROUNDS)),
-    restBetweenRoundsMs: quantity(under(one, 'rest_between_rounds'), gapMs(reading.practice.timing.breath)),
+    restBetweenRoundsMs: quantity(
+      under(one, 'rest_between_rounds'),
+      gapMs(reading.practice.timing.breath),
+    ),
     betweenItemsMs: gapUnder(one, reading),
     place: placeOf(one),
   };

@@ -1,19 +1,56 @@
 // practice.yaml and people.yaml to records.
-import { type CheckName, isCheckName, SETTLED_CHECKS, type Severity, severityOf } from '../finding/checks.ts';
+import {
+  type CheckName,
+  isCheckName,
+  SETTLED_CHECKS,
+  type Severity,
+  severityOf,
+} from '../finding/checks.ts';
 import { type Place, startOf } from '../finding/place.ts';
-import type { CheckSetting, Concern, NumberKind, PainRanges, Person, Practice, SettlesBy, Timing, Vocabulary, VocabularyKind } from '../model/practice.ts';
+import type {
+  CheckSetting,
+  Concern,
+  NumberKind,
+  PainRanges,
+  Person,
+  Practice,
+  SettlesBy,
+  Timing,
+  Vocabulary,
+  VocabularyKind,
+} from '../model/practice.ts';
 import { CONCERNS, DEMANDS, KIT, MUSCLES, POSITIONS } from '../model/vocabulary.ts';
 import { exactly, type Interval } from '../units/interval.ts';
 import { parsePainRange, parsePercent } from '../units/measure.ts';
 import { parseThousandths, THOUSANDTHS } from '../units/number.ts';
-import { type At, entries, hasKey, isGroup, pairs, placeOf, quantity, rootOf, tellAt, textOf, textsUnder, textUnder, under, wordUnder } from './at.ts';
+import {
+  type At,
+  entries,
+  hasKey,
+  isGroup,
+  pairs,
+  placeOf,
+  quantity,
+  rootOf,
+  tellAt,
+  textOf,
+  textsUnder,
+  textUnder,
+  under,
+  wordUnder,
+} from './at.ts';
 import { wordHints } from './did-you-mean.ts';
 import { gapMs, oneLength } from './read-dose.ts';
 import type { ConcernFile, PeopleFile, PracticeFile, WordsFile } from './written.ts';
 import type { YamlFile } from './yaml-file.ts';
 
 const DEFAULT_TIMING: Timing = {
-  move: exactly(3_000), pause: exactly(2_000), rest: exactly(30_000), changeSides: exactly(5_000), betweenItems: exactly(30_000), breath: 5_000,
+  move: exactly(3_000),
+  pause: exactly(2_000),
+  rest: exactly(30_000),
+  changeSides: exactly(5_000),
+  betweenItems: exactly(30_000),
+  breath: 5_000,
 };
 const DEFAULT_PAIN: PainRanges = { carryOn: [0, 3], easeOff: [4, 5], stop: [6, 10] };
 const DEFAULT_SETTLES_BY: SettlesBy = 'next-morning';
@@ -42,9 +79,12 @@ export function readPractice(file: YamlFile): Practice {
 }
 
 function readTiming(at: At<NonNullable<PracticeFile['timing']>> | undefined): Timing {
-  const breath = quantity(under(at, 'breath'), (text) => oneLength(text, '5 s')) ?? DEFAULT_TIMING.breath;
-  const gap = (key: 'move' | 'pause' | 'rest' | 'change_sides' | 'between_items', otherwise: Interval) =>
-    quantity(under(at, key), gapMs(breath)) ?? otherwise;
+  const breath =
+    quantity(under(at, 'breath'), (text) => oneLength(text, '5 s')) ?? DEFAULT_TIMING.breath;
+  const gap = (
+    key: 'move' | 'pause' | 'rest' | 'change_sides' | 'between_items',
+    otherwise: Interval,
+  ) => quantity(under(at, key), gapMs(breath)) ?? otherwise;
   return {
     move: gap('move', DEFAULT_TIMING.move),
     pause: gap('pause', DEFAULT_TIMING.pause),
@@ -69,11 +109,21 @@ export function readPain(at: At<PainKeys> | undefined, otherwise: PainRanges): P
     easeOff: quantity(under(at, 'ease_off'), parsePainRange) ?? otherwise.easeOff,
     stop: quantity(under(at, 'stop'), parsePainRange) ?? otherwise.stop,
   };
-  const isMisread = at.file.findings.some(({ place }) => place.start >= placeOf(at).start && place.end <= placeOf(at).end);
+  const isMisread = at.file.findings.some(
+    ({ place }) => place.start >= placeOf(at).start && place.end <= placeOf(at).end,
+  );
   const { carryOn, easeOff, stop } = ranges;
-  const covers = carryOn[0] === 0 && easeOff[0] === carryOn[1] + 1 && stop[0] === easeOff[1] + 1 && stop[1] === 10;
+  const covers =
+    carryOn[0] === 0 &&
+    easeOff[0] === carryOn[1] + 1 &&
+    stop[0] === easeOff[1] + 1 &&
+    stop[1] === 10;
   if (!covers && !isMisread) {
-    tellAt(at, 'pain-ranges', `The ranges ${carryOn.join('-')}, ${easeOff.join('-')} and ${stop.join('-')} leave a gap or overlap between 0 and 10; write "carry_on: 0-3", "ease_off: 4-5", "stop: 6-10".`);
+    tellAt(
+      at,
+      'pain-ranges',
+      `The ranges ${carryOn.join('-')}, ${easeOff.join('-')} and ${stop.join('-')} leave a gap or overlap between 0 and 10; write "carry_on: 0-3", "ease_off: 4-5", "stop: 6-10".`,
+    );
     return otherwise;
   }
   return ranges;
@@ -89,11 +139,22 @@ function readVocabulary(at: At<WordsFile> | undefined): Vocabulary {
   const own = (kind: Exclude<VocabularyKind, 'concerns'>) => {
     const found = under(at, kind) as At<unknown> | undefined;
     for (const one of found ? pairs(found) : []) {
-      if (!ID.test(one.key)) tellAt(one, 'bad-id', `"${one.key}" cannot be an id; an id has small letters, digits and hyphens.`, one.keyPlace ? { place: one.keyPlace } : {});
+      if (!ID.test(one.key))
+        tellAt(
+          one,
+          'bad-id',
+          `"${one.key}" cannot be an id; an id has small letters, digits and hyphens.`,
+          one.keyPlace ? { place: one.keyPlace } : {},
+        );
     }
     return textMap(found);
   };
-  const words = { positions: own('positions'), kit: own('kit'), muscles: own('muscles'), demands: own('demands') };
+  const words = {
+    positions: own('positions'),
+    kit: own('kit'),
+    muscles: own('muscles'),
+    demands: own('demands'),
+  };
   const positions = new Set([...POSITIONS, ...words.positions.keys()]);
   const demands = new Set([...DEMANDS, ...words.demands.keys()]);
   const concernsAt = under(at, 'concerns') as At<Record<string, ConcernFile>> | undefined;
@@ -104,7 +165,10 @@ function readVocabulary(at: At<WordsFile> | undefined): Vocabulary {
     const shipped = concerns.get(one.key);
     concerns.set(one.key, {
       limits: knownWords(under(one, 'limits'), 'unknown-demand', demands) ?? shipped?.limits ?? [],
-      positions: knownWords(under(one, 'positions'), 'unknown-position', positions) ?? shipped?.positions ?? [],
+      positions:
+        knownWords(under(one, 'positions'), 'unknown-position', positions) ??
+        shipped?.positions ??
+        [],
     });
   }
   return {
@@ -128,13 +192,26 @@ export function knownWords(
 }
 
 const WHAT: Readonly<Partial<Record<CheckName, string>>> = {
-  'unknown-muscle': 'a muscle', 'unknown-kit': 'a piece of kit', 'unknown-position': 'a position', 'unknown-demand': 'a demand', 'unknown-concern': 'a concern',
+  'unknown-muscle': 'a muscle',
+  'unknown-kit': 'a piece of kit',
+  'unknown-position': 'a position',
+  'unknown-demand': 'a demand',
+  'unknown-concern': 'a concern',
 };
 
-export function isKnown(at: At<unknown>, check: CheckName, known: ReadonlySet<string> | ReadonlyMap<string, unknown>): boolean {
+export function isKnown(
+  at: At<unknown>,
+  check: CheckName,
+  known: ReadonlySet<string> | ReadonlyMap<string, unknown>,
+): boolean {
   const word = textOf(at);
   if (known.has(word)) return true;
-  tellAt(at, check, `"${word}" is not ${WHAT[check] ?? 'a word'} of the vocabulary; correct it, or add it under "words" in practice.yaml.`, { hints: wordHints(word, known.keys()) });
+  tellAt(
+    at,
+    check,
+    `"${word}" is not ${WHAT[check] ?? 'a word'} of the vocabulary; correct it, or add it under "words" in practice.yaml.`,
+    { hints: wordHints(word, known.keys()) },
+  );
   return false;
 }
 
@@ -143,7 +220,10 @@ function readCheckSettings(at: At<unknown> | undefined): ReadonlyMap<CheckName, 
   for (const one of at ? pairs(at) : []) {
     const place = one.keyPlace ?? placeOf(one);
     if (!isCheckName(one.key)) {
-      tellAt(one, 'unknown-check', `There is no check called "${one.key}".`, { place, hints: wordHints(one.key, SETTLED_CHECKS) });
+      tellAt(one, 'unknown-check', `There is no check called "${one.key}".`, {
+        place,
+        hints: wordHints(one.key, SETTLED_CHECKS),
+      });
       continue;
     }
     if (isGroup(one)) {
@@ -166,14 +246,15 @@ function readNumbers(at: At<unknown>): Pick<CheckSetting, 'numbers' | 'writtenAs
   for (const one of pairs(at)) {
     const text = textOf(one);
     const kind: NumberKind = /%\s*$/.test(text) ? 'share' : /[a-z]/.test(text) ? 'time' : 'count';
-    const value = kind === 'share'
-      ? quantity(one, (percent) => parsePercent(percent, 0, 1_000))
-      : kind === 'time'
-        ? quantity(one, (length) => oneLength(length))
-        : quantity(one, (number) => {
-            const reading = parseThousandths(number, 1_000_000);
-            return reading.ok ? { ok: true, value: reading.value / THOUSANDTHS } : reading;
-          });
+    const value =
+      kind === 'share'
+        ? quantity(one, (percent) => parsePercent(percent, 0, 1_000))
+        : kind === 'time'
+          ? quantity(one, (length) => oneLength(length))
+          : quantity(one, (number) => {
+              const reading = parseThousandths(number, 1_000_000);
+              return reading.ok ? { ok: true, value: reading.value / THOUSANDTHS } : reading;
+            });
     if (value === undefined) continue;
     numbers.set(one.key, value);
     writtenAs.set(one.key, { kind, place: one.keyPlace ?? placeOf(one) });
@@ -188,7 +269,10 @@ export type LookedUp = (typeof LOOKED_UP)[number];
 export function unreadLists(file: YamlFile | null): ReadonlySet<LookedUp> {
   const at = file?.isWhole ? rootOf<PracticeFile>(file) : undefined;
   if (!file || !at) return new Set(LOOKED_UP);
-  const isMeant = (key: LookedUp) => file.findings.some(({ check, hints }) => check === 'unknown-key' && hints.includes(`Did you mean "${key}"?`));
+  const isMeant = (key: LookedUp) =>
+    file.findings.some(
+      ({ check, hints }) => check === 'unknown-key' && hints.includes(`Did you mean "${key}"?`),
+    );
   const isHurt = (key: LookedUp) => {
     const found = under(at, key);
     if (!found) return hasKey(at, key) || isMeant(key);
@@ -203,7 +287,12 @@ export function readPeople(file: YamlFile): ReadonlyMap<string, Person> {
   const at = rootOf<PeopleFile>(file);
   const people = new Map<string, Person>();
   for (const one of at ? pairs<{ name?: string; language?: string }>(at) : []) {
-    people.set(one.key, { code: one.key, name: textUnder(one, 'name'), language: textUnder(one, 'language'), place: placeOf(under(one, 'language') ?? one) });
+    people.set(one.key, {
+      code: one.key,
+      name: textUnder(one, 'name'),
+      language: textUnder(one, 'language'),
+      place: placeOf(under(one, 'language') ?? one),
+    });
   }
   return people;
 }
@@ -211,5 +300,12 @@ export function readPeople(file: YamlFile): ReadonlyMap<string, Person> {
 /** A practice that stands in where the file could not be read at all; nothing is made from it. */
 export function standInPractice(file: string): Practice {
   const source = startOf({ file, text: '' }).source;
-  return readPractice({ kind: 'practice', source, root: null, flagged: new Set(), findings: [], isWhole: false });
+  return readPractice({
+    kind: 'practice',
+    source,
+    root: null,
+    flagged: new Set(),
+    findings: [],
+    isWhole: false,
+  });
 }

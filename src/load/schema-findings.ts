@@ -5,9 +5,9 @@ import { isMap, isPair, isScalar, isSeq, type Node, type YAMLSeq } from 'yaml';
 import type { CheckName } from '../finding/checks.ts';
 import { finding } from '../finding/finding.ts';
 import { nearest, wordHints } from './did-you-mean.ts';
-import { descriptionAt, isRequired, keysAt, validatorOf } from './schemas.ts';
 import { ENTRY } from './prose-scanning.ts';
 import { idFrom, type Spot, valueMistake } from './schema-values.ts';
+import { descriptionAt, isRequired, keysAt, validatorOf } from './schemas.ts';
 import type { YamlFile } from './yaml-file.ts';
 
 /** The plain value of a tree: source texts, but canonical whole numbers, true, false and nothing. */
@@ -21,7 +21,8 @@ export function plainValue(node: unknown, flagged: ReadonlySet<unknown>): unknow
     }
     return keys;
   }
-  if (isSeq(node)) return node.items.filter((one) => !flagged.has(one)).map((one) => plainValue(one, flagged));
+  if (isSeq(node))
+    return node.items.filter((one) => !flagged.has(one)).map((one) => plainValue(one, flagged));
   if (!isScalar(node)) return null;
   if (node.type !== 'PLAIN') return isBlank(String(node.value)) ? '' : String(node.value);
   const text = String(node.source ?? node.value ?? '');
@@ -49,7 +50,9 @@ function isForReader({ data, keyword, parentSchema }: ErrorObject): boolean {
 export function checkAgainstSchema(file: YamlFile): void {
   const validate = validatorOf(file.kind);
   if (validate(plainValue(file.root, file.flagged))) return;
-  const errors = (validate.errors ?? []).filter((error) => !error.schemaPath.includes('/oneOf/') && !isForReader(error));
+  const errors = (validate.errors ?? []).filter(
+    (error) => !error.schemaPath.includes('/oneOf/') && !isForReader(error),
+  );
   const unknown = errors.filter(({ keyword }) => keyword === 'additionalProperties');
   // Every place is looked up before any is flagged, since what is flagged is left out when entries are counted.
   const usable = usableOf(file);
@@ -74,7 +77,9 @@ function spotAt(file: YamlFile, pointer: string, usable: ReturnType<typeof usabl
   for (const raw of pointer.split('/').slice(1)) {
     const step = raw.replaceAll('~1', '/').replaceAll('~0', '~');
     if (isMap(node)) {
-      const pair = node.items.find((one) => isScalar(one.key) && !file.flagged.has(one.key) && keyText(one.key) === step);
+      const pair = node.items.find(
+        (one) => isScalar(one.key) && !file.flagged.has(one.key) && keyText(one.key) === step,
+      );
       key = isScalar(pair?.key) ? (pair.key as Node) : null;
       node = pair?.value ?? key;
       path.push(step);
@@ -92,7 +97,12 @@ function rangeOf(node: unknown, fallback: Node | null): readonly [number, number
   return range ? [range[0], range[1]] : [0, 0];
 }
 
-function tellError(file: YamlFile, spot: Spot, error: ErrorObject, unknown: readonly ErrorObject[]): void {
+function tellError(
+  file: YamlFile,
+  spot: Spot,
+  error: ErrorObject,
+  unknown: readonly ErrorObject[],
+): void {
   const name = spot.path.findLast((step) => step !== ENTRY) ?? 'this file';
   if (error.propertyName !== undefined) return tellKeyName(file, spot, error.propertyName, error);
   switch (error.keyword) {
@@ -130,7 +140,9 @@ function firstKey(file: YamlFile): string {
 
 /** A key that the practice names itself, and that cannot be an id. */
 function tellKeyName(file: YamlFile, spot: Spot, key: string, error: ErrorObject): void {
-  const pair = isMap(spot.node) ? spot.node.items.find((one) => isScalar(one.key) && keyText(one.key) === key) : undefined;
+  const pair = isMap(spot.node)
+    ? spot.node.items.find((one) => isScalar(one.key) && keyText(one.key) === key)
+    : undefined;
   if (!isScalar(pair?.key) || file.flagged.has(pair.key)) return;
   file.flagged.add(pair.key);
   const isCode = /A-Z/.test(String(error.parentSchema?.pattern));
@@ -138,18 +150,34 @@ function tellKeyName(file: YamlFile, spot: Spot, key: string, error: ErrorObject
   const code = /\d/.test(key) ? key.replace(/[^A-Za-z0-9]+/g, '-').replace(/^-|-$/g, '') : 'M-0412';
   const form = isCode ? code : idFrom(key) || 'heel-raise';
   const what = isCode ? 'a code; a code has letters' : 'an id; an id has small letters';
-  tell(file, 'bad-id', `"${key}" cannot be ${what}, digits and hyphens, such as ${form}.`, rangeOf(pair.key, null));
+  tell(
+    file,
+    'bad-id',
+    `"${key}" cannot be ${what}, digits and hyphens, such as ${form}.`,
+    rangeOf(pair.key, null),
+  );
 }
 
 function tellUnknownKey(file: YamlFile, spot: Spot, key: string): void {
-  const pair = isMap(spot.node) ? spot.node.items.find((one) => isScalar(one.key) && keyText(one.key) === key) : undefined;
+  const pair = isMap(spot.node)
+    ? spot.node.items.find((one) => isScalar(one.key) && keyText(one.key) === key)
+    : undefined;
   if (!isPair(pair) || !isScalar(pair.key)) return;
   file.flagged.add(pair.key);
   const keys = keysAt(file.kind, spot.path);
   const here = keys.filter((one) => isMap(spot.node) && !spot.node.has(one));
   const inside = keys.find((one) => keysAt(file.kind, [...spot.path, one]).includes(key));
-  const hints = inside === undefined ? wordHints(key, here.length > 0 ? here : keys) : [`It belongs inside "${inside}": "${inside}: {${key}: …}".`];
-  tell(file, 'unknown-key', `"${key}" is not a key that belongs here.`, rangeOf(pair.key, null), hints);
+  const hints =
+    inside === undefined
+      ? wordHints(key, here.length > 0 ? here : keys)
+      : [`It belongs inside "${inside}": "${inside}: {${key}: …}".`];
+  tell(
+    file,
+    'unknown-key',
+    `"${key}" is not a key that belongs here.`,
+    rangeOf(pair.key, null),
+    hints,
+  );
 }
 
 /** One right form of what stands under a key, from the example in its description. */
@@ -176,46 +204,93 @@ function writeForm(key: string, example: string | undefined, isEntry = false): s
   return example.startsWith('- ') ? `"${key}:" and under it "${example}"` : `"${key}: ${example}"`;
 }
 
-function tellMissing(file: YamlFile, spot: Spot, error: ErrorObject, unknown: readonly ErrorObject[]): void {
+function tellMissing(
+  file: YamlFile,
+  spot: Spot,
+  error: ErrorObject,
+  unknown: readonly ErrorObject[],
+): void {
   const key = String(error.params.missingProperty);
   // A key that was only mistyped is told of once, where it stands.
-  const near = unknown.filter(({ instancePath }) => instancePath === error.instancePath).map(({ params }) => String(params.additionalProperty));
+  const near = unknown
+    .filter(({ instancePath }) => instancePath === error.instancePath)
+    .map(({ params }) => String(params.additionalProperty));
   if (near.some((one) => nearest(one, [key]) !== undefined)) return;
   if (isMap(spot.node) && spot.node.has(key)) return;
   const form = writeForm(key, exampleAt(file, [...spot.path, key]));
   const start = spot.path.length === 0 ? 0 : rangeOf(spot.node, spot.key)[0];
   const range: readonly [number, number] = [start, start];
-  if (STOP_RULES.has(key)) tell(file, 'stop-rule-missing', `"${key}" is missing, and no sheet leaves without it; write ${form}.`, range);
+  if (STOP_RULES.has(key))
+    tell(
+      file,
+      'stop-rule-missing',
+      `"${key}" is missing, and no sheet leaves without it; write ${form}.`,
+      range,
+    );
   else tell(file, 'missing-key', `"${key}" is missing here; write ${form}.`, range);
 }
 
 function tellDependent(file: YamlFile, spot: Spot, error: ErrorObject): void {
-  const { property, missingProperty } = error.params as { property: string; missingProperty: string };
-  const pair = isMap(spot.node) ? spot.node.items.find((one) => isScalar(one.key) && keyText(one.key) === property) : undefined;
+  const { property, missingProperty } = error.params as {
+    property: string;
+    missingProperty: string;
+  };
+  const pair = isMap(spot.node)
+    ? spot.node.items.find((one) => isScalar(one.key) && keyText(one.key) === property)
+    : undefined;
   const range = rangeOf(pair?.key ?? spot.node, spot.key);
   if (property === 'start_when') {
-    tell(file, 'window-missing', '"start_when" needs "weeks" beside it, the estimate that the numbers use; write "weeks: 3-6".', range);
+    tell(
+      file,
+      'window-missing',
+      '"start_when" needs "weeks" beside it, the estimate that the numbers use; write "weeks: 3-6".',
+      range,
+    );
     return;
   }
   const form = writeForm(missingProperty, exampleAt(file, [...spot.path, missingProperty]));
-  tell(file, 'dial-unclear', `"${property}" needs "${missingProperty}" beside it; write ${form}.`, range);
+  tell(
+    file,
+    'dial-unclear',
+    `"${property}" needs "${missingProperty}" beside it; write ${form}.`,
+    range,
+  );
 }
 
 const SCHEDULES = ['days', 'days_a_week', 'every', 'as_needed'];
 
-function tellSchedule(file: YamlFile, spot: Spot, error: ErrorObject, unknown: readonly ErrorObject[]): void {
-  const near = unknown.filter(({ instancePath }) => instancePath === error.instancePath).map(({ params }) => String(params.additionalProperty));
+function tellSchedule(
+  file: YamlFile,
+  spot: Spot,
+  error: ErrorObject,
+  unknown: readonly ErrorObject[],
+): void {
+  const near = unknown
+    .filter(({ instancePath }) => instancePath === error.instancePath)
+    .map(({ params }) => String(params.additionalProperty));
   if (near.some((one) => nearest(one, SCHEDULES) !== undefined)) return;
   if (!isMap(spot.node)) return;
-  const pairs = spot.node.items.filter((one) => isScalar(one.key) && SCHEDULES.includes(keyText(one.key)));
+  const pairs = spot.node.items.filter(
+    (one) => isScalar(one.key) && SCHEDULES.includes(keyText(one.key)),
+  );
   const second = pairs[1];
   if (second && isScalar(second.key)) {
     const names = pairs.map((one) => `"${keyText(one.key as { value: unknown })}"`).join(' and ');
     const both = pairs.length > 2 ? 'all' : 'both';
-    tell(file, 'schedule-unclear', `${names} ${both} say on which days; keep one of them.`, rangeOf(second.key, null));
+    tell(
+      file,
+      'schedule-unclear',
+      `${names} ${both} say on which days; keep one of them.`,
+      rangeOf(second.key, null),
+    );
   } else if (pairs.length === 0) {
     const start = rangeOf(spot.node, spot.key)[0];
-    tell(file, 'schedule-unclear', 'This session does not say on which days; write "days: [mon, wed, fri]", "days_a_week: 3", "every: 2 days" or "as_needed: true".', [start, start]);
+    tell(
+      file,
+      'schedule-unclear',
+      'This session does not say on which days; write "days: [mon, wed, fri]", "days_a_week: 3", "every: 2 days" or "as_needed: true".',
+      [start, start],
+    );
   }
 }
 
@@ -224,11 +299,19 @@ function tellValue(file: YamlFile, spot: Spot, name: string, error: ErrorObject)
   file.flagged.add(spot.node);
   const range = rangeOf(spot.node, spot.key);
   const isEntry = spot.path.at(-1) === ENTRY;
-  const form = spot.path.length === 0 ? firstKey(file) : writeForm(name, exampleAt(file, spot.path), isEntry);
+  const form =
+    spot.path.length === 0 ? firstKey(file) : writeForm(name, exampleAt(file, spot.path), isEntry);
   if (error.data === null || (error.keyword === 'minLength' && error.data === '')) {
     const check = STOP_RULES.has(name) ? 'stop-rule-missing' : 'empty-value';
     const at = spot.key?.range ? ([spot.key.range[0], spot.key.range[1]] as const) : range;
-    return tell(file, check, isEntry ? `An entry of "${name}" is empty; fill it or delete its dash.` : `"${name}" has nothing after it; write ${form}${isRequired(file.kind, spot.path) ? '' : ', or delete it'}.`, isEntry ? range : at);
+    return tell(
+      file,
+      check,
+      isEntry
+        ? `An entry of "${name}" is empty; fill it or delete its dash.`
+        : `"${name}" has nothing after it; write ${form}${isRequired(file.kind, spot.path) ? '' : ', or delete it'}.`,
+      isEntry ? range : at,
+    );
   }
   if (error.keyword === 'minItems' || error.keyword === 'minProperties') {
     // Where something stands that was told of already, it only looks empty.
@@ -236,6 +319,12 @@ function tellValue(file: YamlFile, spot: Spot, name: string, error: ErrorObject)
     const check = STOP_RULES.has(name) ? 'stop-rule-missing' : 'empty-value';
     return tell(file, check, `"${name}" is empty; write ${form}.`, range);
   }
-  const { check, message, hints } = valueMistake(name, error, spot, form, file.source.text.slice(...range));
+  const { check, message, hints } = valueMistake(
+    name,
+    error,
+    spot,
+    form,
+    file.source.text.slice(...range),
+  );
   tell(file, check, message, range, hints);
 }

@@ -10,7 +10,9 @@ export function shippedFiles(under: string): readonly string[] {
   const base = new URL(`${under}/`, root).pathname;
   return names
     .filter((one) => one.isFile())
-    .map((one) => `${one.parentPath}/${one.name}`.replace(/\/+/g, '/').slice(decodeURIComponent(base).length))
+    .map((one) =>
+      `${one.parentPath}/${one.name}`.replace(/\/+/g, '/').slice(decodeURIComponent(base).length),
+    )
     .sort();
 }
 

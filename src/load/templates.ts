@@ -1,6 +1,6 @@
 // The templates and the words packs: the shipped ones, each replaced by a file of the same name in
 // the practice's templates/.
-import { isMap, isScalar, isAlias, parseDocument, visit } from 'yaml';
+import { isAlias, isMap, isScalar, parseDocument, visit } from 'yaml';
 import { type Finding, finding, type Outcome } from '../finding/finding.ts';
 import { fileOnly, type SourceText } from '../finding/place.ts';
 import { wordHints } from './did-you-mean.ts';
@@ -36,13 +36,17 @@ export function loadTemplates(folder: Folder): Outcome<TemplateFiles> {
     if (LEFT_BY_THE_SYSTEM.test(name) || PACK.test(name)) continue;
     if (name.startsWith(WORDS)) {
       const message = `"${name}" is no words pack; a pack is called by its language: "words/en.yaml".`;
-      findings.push(finding({ check: 'template-broken', severity: 'error', place: fileOnly(path), message }));
+      findings.push(
+        finding({ check: 'template-broken', severity: 'error', place: fileOnly(path), message }),
+      );
       continue;
     }
     if (!texts.has(name)) {
       findings.push(
         finding({
-          check: 'template-broken', severity: 'error', place: fileOnly(path),
+          check: 'template-broken',
+          severity: 'error',
+          place: fileOnly(path),
           message: `"${name}" replaces no shipped template; a template of the practice has the name of a shipped one.`,
           hints: wordHints(name, shipped),
         }),
@@ -54,7 +58,9 @@ export function loadTemplates(folder: Folder): Outcome<TemplateFiles> {
     if (!text.value) continue;
     if (/^\s*$/.test(text.value.text)) {
       const message = 'This template has nothing in it; delete it to use the shipped one.';
-      findings.push(finding({ check: 'template-broken', severity: 'error', place: fileOnly(path), message }));
+      findings.push(
+        finding({ check: 'template-broken', severity: 'error', place: fileOnly(path), message }),
+      );
       continue;
     }
     texts.set(name, text.value.text);
@@ -80,7 +86,9 @@ const shippedPacks = new Map<string, unknown>();
 function shippedPack(name: string): unknown {
   const known = shippedPacks.get(name);
   if (known !== undefined) return known;
-  const pack = plainPack(parseDocument(readShipped(`${FOLDER}/${name}`), { schema: 'failsafe' }).contents);
+  const pack = plainPack(
+    parseDocument(readShipped(`${FOLDER}/${name}`), { schema: 'failsafe' }).contents,
+  );
   shippedPacks.set(name, pack);
   return pack;
 }
@@ -91,7 +99,8 @@ export function loadPack(folder: Folder, language: string): Outcome<PackFile | n
   const path = `${FOLDER}/${name}`;
   const entry = folder.entry(path);
   // A link is told of among the templates; a pack stands in for it, from which nothing is made.
-  if (entry?.kind === 'link') return { value: { pack: shippedEnglish(), source: null }, findings: [] };
+  if (entry?.kind === 'link')
+    return { value: { pack: shippedEnglish(), source: null }, findings: [] };
   if (!entry) {
     const isShipped = shippedFiles(FOLDER).includes(name);
     if (!isShipped) return { value: null, findings: [] };
@@ -99,18 +108,33 @@ export function loadPack(folder: Folder, language: string): Outcome<PackFile | n
   }
   const text = readText(folder, path);
   if (!text.value) return { value: null, findings: text.findings };
-  const document = parseDocument(text.value.text, { schema: 'failsafe', prettyErrors: false, logLevel: 'silent', uniqueKeys: true });
+  const document = parseDocument(text.value.text, {
+    schema: 'failsafe',
+    prettyErrors: false,
+    logLevel: 'silent',
+    uniqueKeys: true,
+  });
   const source = text.value;
   const broken: Finding[] = document.errors.slice(0, 1).map(({ pos }) =>
     finding({
-      check: 'template-broken', severity: 'error', place: { source, start: pos[0], end: pos[1] },
-      message: 'This line of the words pack cannot be taken apart into keys and texts; put each text in double quotes.',
+      check: 'template-broken',
+      severity: 'error',
+      place: { source, start: pos[0], end: pos[1] },
+      message:
+        'This line of the words pack cannot be taken apart into keys and texts; put each text in double quotes.',
     }),
   );
   visit(document, {
     Alias: (_, alias) => {
       const [start, end] = alias.range ?? [0, 0, 0];
-      broken.push(finding({ check: 'yaml-feature', severity: 'error', message: 'References with * are not used here; write the text out in quotes.', place: { source, start, end } }));
+      broken.push(
+        finding({
+          check: 'yaml-feature',
+          severity: 'error',
+          message: 'References with * are not used here; write the text out in quotes.',
+          place: { source, start, end },
+        }),
+      );
     },
   });
   if (broken.length > 0) return { value: null, findings: broken };
@@ -119,13 +143,18 @@ export function loadPack(folder: Folder, language: string): Outcome<PackFile | n
 
 /** The languages that have a pack. */
 export function packLanguages(folder: Folder): readonly string[] {
-  const own = folder.list(`${FOLDER}/words`).map(({ path }) => path.slice(`${FOLDER}/${WORDS}`.length));
+  const own = folder
+    .list(`${FOLDER}/words`)
+    .map(({ path }) => path.slice(`${FOLDER}/${WORDS}`.length));
   const shipped = shippedFiles(`${FOLDER}/words`);
   return [...new Set([...shipped, ...own])].map((name) => name.replace(/\.yaml$/, '')).sort();
 }
 
 /** Where a key like `dose.round` stands in a pack's file. */
-export function packPlace(source: SourceText, key: string): { readonly source: SourceText; readonly start: number; readonly end: number } {
+export function packPlace(
+  source: SourceText,
+  key: string,
+): { readonly source: SourceText; readonly start: number; readonly end: number } {
   const document = parseDocument(source.text, { schema: 'failsafe', logLevel: 'silent' });
   let at: unknown = document.contents;
   let range: readonly number[] = [0, 0];
@@ -143,7 +172,8 @@ function plainPack(node: unknown): unknown {
   if (isAlias(node)) return null;
   if (isMap(node)) {
     const keys = Object.create(null) as Record<string, unknown>;
-    for (const pair of node.items) if (isScalar(pair.key)) keys[String(pair.key.value)] = plainPack(pair.value);
+    for (const pair of node.items)
+      if (isScalar(pair.key)) keys[String(pair.key.value)] = plainPack(pair.value);
     return keys;
   }
   return isScalar(node) ? String(node.value) : null;

@@ -23,8 +23,10 @@ export function readText(folder: Folder, path: string): Outcome<SourceText | nul
   const entry = folder.entry(path);
   const place = fileOnly(path);
   if (!entry) return fileError('file-unreadable', 'This file is not there.', place);
-  if (entry.kind === 'link') return fileError('file-linked', 'This file is a link; put the file itself here.', place);
-  if (entry.kind !== 'file') return fileError('file-unreadable', 'This is not a file that can be read.', place);
+  if (entry.kind === 'link')
+    return fileError('file-linked', 'This file is a link; put the file itself here.', place);
+  if (entry.kind !== 'file')
+    return fileError('file-unreadable', 'This is not a file that can be read.', place);
   if (entry.size > MOST_BYTES) {
     return fileError('file-too-big', 'This file is larger than 1 MiB, which no plan needs.', place);
   }
@@ -32,14 +34,21 @@ export function readText(folder: Folder, path: string): Outcome<SourceText | nul
   try {
     bytes = folder.read(path);
   } catch (cause) {
-    return fileError('file-unreadable', `This file cannot be read (${systemReason(cause)}).`, place);
+    return fileError(
+      'file-unreadable',
+      `This file cannot be read (${systemReason(cause)}).`,
+      place,
+    );
   }
   return textOf(path, bytes);
 }
 
 function systemReason(cause: unknown): string {
   const code = cause instanceof Error && 'code' in cause ? String(cause.code) : '';
-  return { EACCES: 'no permission', EISDIR: 'it is a folder', ENOENT: 'it is gone' }[code] ?? (code || 'unknown reason');
+  return (
+    { EACCES: 'no permission', EISDIR: 'it is a folder', ENOENT: 'it is gone' }[code] ??
+    (code || 'unknown reason')
+  );
 }
 
 function textOf(path: string, bytes: Uint8Array): Outcome<SourceText | null> {
@@ -48,7 +57,8 @@ function textOf(path: string, bytes: Uint8Array): Outcome<SourceText | null> {
   try {
     decoded = new TextDecoder('utf-8', { fatal: true }).decode(bytes);
   } catch {
-    const isUtf16 = (bytes[0] === 0xff && bytes[1] === 0xfe) || (bytes[0] === 0xfe && bytes[1] === 0xff);
+    const isUtf16 =
+      (bytes[0] === 0xff && bytes[1] === 0xfe) || (bytes[0] === 0xfe && bytes[1] === 0xff);
     const what = isUtf16 ? 'is saved as UTF-16' : 'is not saved as UTF-8';
     return fileError('file-not-utf8', `This file ${what}; save it as UTF-8.`, place);
   }
@@ -56,8 +66,17 @@ function textOf(path: string, bytes: Uint8Array): Outcome<SourceText | null> {
   const hidden = HIDDEN.exec(source.text);
   if (hidden) {
     const at = { source, start: hidden.index, end: hidden.index + 1 };
-    if (hidden[0] === '\r') return fileError('hidden-character', 'The lines of this file end with CR alone, an old way; save it with line ends LF or CRLF.', at);
-    return fileError('hidden-character', `Here stands a character that does not show (${codeOf(hidden[0])}); delete it.`, at);
+    if (hidden[0] === '\r')
+      return fileError(
+        'hidden-character',
+        'The lines of this file end with CR alone, an old way; save it with line ends LF or CRLF.',
+        at,
+      );
+    return fileError(
+      'hidden-character',
+      `Here stands a character that does not show (${codeOf(hidden[0])}); delete it.`,
+      at,
+    );
   }
   return { value: source, findings: [] };
 }
@@ -70,7 +89,9 @@ export function codeOf(character: string): string {
 /** A list may be longer: it is gone through once, while each key is held against all others. */
 function keysIn(open: CST.Token | undefined): number {
   if (open?.type === 'block-map') return open.items.length;
-  return open?.type === 'flow-collection' && open.start.type === 'flow-map-start' ? open.items.length : 0;
+  return open?.type === 'flow-collection' && open.start.type === 'flow-map-start'
+    ? open.items.length
+    : 0;
 }
 
 /** What keeps a text from the parser, if anything. Counted while the text is cut into tokens, so that nothing beyond a limit is ever built. */
@@ -82,13 +103,17 @@ export function beyondLimits(source: SourceText): Finding | null {
     finding({ check, severity: 'error', message, place: { source, start: offset, end: offset } });
   for (const token of new Lexer().lex(source.text)) {
     tokens += 1;
-    if (tokens > MOST_TOKENS) return at('file-too-long', `This file has more than 50,000 words and signs.`);
+    if (tokens > MOST_TOKENS)
+      return at('file-too-long', `This file has more than 50,000 words and signs.`);
     for (const _ of parser.next(token)) {
       // A finished document needs no look here: its depth was seen while it was open.
     }
     offset = parser.offset;
-    const open = parser.stack.filter(({ type }) => type === 'block-map' || type === 'block-seq' || type === 'flow-collection');
-    if (open.length > DEEPEST) return at('file-too-deep', `Brackets or indents nest more than ${DEEPEST} deep here.`);
+    const open = parser.stack.filter(
+      ({ type }) => type === 'block-map' || type === 'block-seq' || type === 'flow-collection',
+    );
+    if (open.length > DEEPEST)
+      return at('file-too-deep', `Brackets or indents nest more than ${DEEPEST} deep here.`);
     if (keysIn(open.at(-1)) > MOST_KEYS) {
       return at('file-too-long', `More than 2,000 keys stand in one place here.`);
     }

@@ -11,7 +11,8 @@ export interface Break {
 }
 
 /** An indent that fits neither the lines above nor those below. */
-export const BAD_INDENT = 'The indent of this line does not fit the lines around it; keys of one group begin below each other.';
+export const BAD_INDENT =
+  'The indent of this line does not fit the lines around it; keys of one group begin below each other.';
 
 const OTHER_REASONS: Readonly<Record<string, string>> = {
   BAD_INDENT,
@@ -31,7 +32,11 @@ export function firstBreak(document: Document, text: string): Break | null {
   const first = document.errors.find(({ code }) => !NO_BREAK.has(code));
   if (!first) return null;
   const [start, end] = first.pos;
-  return openQuote(document, text, start) ?? openBracket(document, text, start) ?? onLine(text, first.code, start, end);
+  return (
+    openQuote(document, text, start) ??
+    openBracket(document, text, start) ??
+    onLine(text, first.code, start, end)
+  );
 }
 
 /** A quote that closes only where another sentence opens one, or never: it has swallowed a line with a key or a dash. */
@@ -65,7 +70,11 @@ function openBracket(document: Document, text: string, at: number): Break | null
   const open = outermost === null ? undefined : leftOpen(text, outermost);
   if (open === undefined) return null;
   const closing = text[open] === '[' ? ']' : '}';
-  return { start: open, end: open + 1, message: `The bracket ${text[open]} that opens here is not closed; its ${closing} is missing.` };
+  return {
+    start: open,
+    end: open + 1,
+    message: `The bracket ${text[open]} that opens here is not closed; its ${closing} is missing.`,
+  };
 }
 
 /** The bracket that is left open among those that begin at a place; undefined where all are closed. */
@@ -73,7 +82,9 @@ function leftOpen(text: string, from: number): number | undefined {
   const line = lineAt(text, text.lastIndexOf('\n', from) + 1);
   const indent = line.length - line.trimStart().length;
   const open: number[] = [];
-  for (const { 0: sign, index } of text.slice(from).matchAll(/"(?:\\.|[^"\\])*"|'(?:''|[^'])*'|(?<=\s)#[^\n]*|[[\]{}]|\n[ ]*(?=\S)/g)) {
+  for (const { 0: sign, index } of text
+    .slice(from)
+    .matchAll(/"(?:\\.|[^"\\])*"|'(?:''|[^'])*'|(?<=\s)#[^\n]*|[[\]{}]|\n[ ]*(?=\S)/g)) {
     if (sign.startsWith('\n') && sign.length - 1 <= indent) return open.at(-1);
     if (sign === '[' || sign === '{') open.push(from + index);
     if (sign !== ']' && sign !== '}') continue;
@@ -88,13 +99,30 @@ function onLine(text: string, code: string, start: number, end: number): Break {
   const lineStart = text.lastIndexOf('\n', start - 1) + 1;
   const line = lineAt(text, lineStart);
   const from = Math.max(start, lineStart + line.length - line.trimStart().length);
-  const here = { start: from, end: Math.max(from + 1, Math.min(end, lineStart + line.trimEnd().length)) };
-  if (/[\]}]/.test(text[start] ?? '')) return { ...here, message: `A bracket ${text[start]} closes here that was not opened; delete it, or open it where it belongs.` };
+  const here = {
+    start: from,
+    end: Math.max(from + 1, Math.min(end, lineStart + line.trimEnd().length)),
+  };
+  if (/[\]}]/.test(text[start] ?? ''))
+    return {
+      ...here,
+      message: `A bracket ${text[start]} closes here that was not opened; delete it, or open it where it belongs.`,
+    };
   const squeezed = /^\s*(?:- +)?([\w-]+):(?=[^\s:])(.*)$/.exec(line);
-  if (code === 'MULTILINE_IMPLICIT_KEY' && squeezed) return { ...here, message: `A key has a space after its colon: "${squeezed[1]}: ${squeezed[2]}".` };
+  if (code === 'MULTILINE_IMPLICIT_KEY' && squeezed)
+    return {
+      ...here,
+      message: `A key has a space after its colon: "${squeezed[1]}: ${squeezed[2]}".`,
+    };
   const isIndent = code === 'MISSING_CHAR' && line.trim() !== '';
-  if (code === 'BLOCK_AS_IMPLICIT_KEY' && !/:\s.*:(\s|$)/.test(line)) return nextLine(text, lineStart + line.length + 1);
-  return { ...here, message: isIndent ? BAD_INDENT : (OTHER_REASONS[code] ?? 'This line cannot be taken apart into keys and values.') };
+  if (code === 'BLOCK_AS_IMPLICIT_KEY' && !/:\s.*:(\s|$)/.test(line))
+    return nextLine(text, lineStart + line.length + 1);
+  return {
+    ...here,
+    message: isIndent
+      ? BAD_INDENT
+      : (OTHER_REASONS[code] ?? 'This line cannot be taken apart into keys and values.'),
+  };
 }
 
 /** A line that stands deeper than the value above it lets. */

@@ -1,12 +1,15 @@
 // How much: the dose as written in one place, and the dials that raise it week by week.
+
+import type { Place } from '../finding/place.ts';
 import type { Duration } from '../units/duration.ts';
 import type { Interval } from '../units/interval.ts';
 import type { Load } from '../units/load.ts';
 import type { AngleRange, Tempo } from '../units/measure.ts';
-import type { Place } from '../finding/place.ts';
 
 /** One count for every set, or one for each. */
-export type Reps = { readonly kind: 'same'; readonly count: Interval } | { readonly kind: 'list'; readonly counts: readonly Interval[] };
+export type Reps =
+  | { readonly kind: 'same'; readonly count: Interval }
+  | { readonly kind: 'list'; readonly counts: readonly Interval[] };
 
 /** The values of a dose. Which of hold, tempo and time are there tells its shape. */
 export interface DoseValues {
@@ -47,7 +50,16 @@ export interface Dose {
 }
 
 /** A step of a dial: an amount of the dose's own kind, or a percentage of the load. */
-export type DialKey = 'reps' | 'hold' | 'time' | 'sets' | 'load' | 'rest' | 'pause' | 'effort' | 'level';
+export type DialKey =
+  | 'reps'
+  | 'hold'
+  | 'time'
+  | 'sets'
+  | 'load'
+  | 'rest'
+  | 'pause'
+  | 'effort'
+  | 'level';
 
 interface DialBase {
   readonly key: DialKey;

@@ -4,10 +4,30 @@ import type { Place, SourceText } from '../finding/place.ts';
 import type { Order, Sides } from '../units/side.ts';
 import type { Bounds, DoseLayer, MoveOnWhen } from './dose.ts';
 
-export const PURPOSES = ['warm-up', 'mobility', 'strength', 'isometric', 'stretch', 'balance', 'cardio', 'breathing', 'relaxation'] as const;
+export const PURPOSES = [
+  'warm-up',
+  'mobility',
+  'strength',
+  'isometric',
+  'stretch',
+  'balance',
+  'cardio',
+  'breathing',
+  'relaxation',
+] as const;
 export type Purpose = (typeof PURPOSES)[number];
 
-export const LIMBS = ['leg', 'arm', 'foot', 'hand', 'knee', 'shoulder', 'foot-in-front', 'side', 'direction'] as const;
+export const LIMBS = [
+  'leg',
+  'arm',
+  'foot',
+  'hand',
+  'knee',
+  'shoulder',
+  'foot-in-front',
+  'side',
+  'direction',
+] as const;
 export type Limb = (typeof LIMBS)[number];
 
 /** The practitioner's own drawing or photo, as bytes that were checked. */

@@ -16,7 +16,11 @@ export interface MergeProblem {
 }
 
 /** Whether a layer asks for something that the dose beneath makes unclear; null where it is fine. */
-export function mergeProblem(beneath: Dose, layer: DoseLayer, isSide: boolean): MergeProblem | null {
+export function mergeProblem(
+  beneath: Dose,
+  layer: DoseLayer,
+  isSide: boolean,
+): MergeProblem | null {
   const { values } = beneath;
   const says = layer.values;
   const changesShape = says.time || says.hold || says.move || says.tempo;

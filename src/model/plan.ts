@@ -1,7 +1,8 @@
 // One person's programme for one complaint, as written: sessions of parts of items, each with what
 // changes from a week on. Exercises, levels and kit are already looked up.
-import type { Place, SourceText } from '../finding/place.ts';
+
 import type { CheckName } from '../finding/checks.ts';
+import type { Place, SourceText } from '../finding/place.ts';
 import type { Day, Weekday } from '../units/day.ts';
 import type { Interval } from '../units/interval.ts';
 import type { Load } from '../units/load.ts';
@@ -83,7 +84,16 @@ export interface PartEntry extends PartSettings {
   readonly week: number;
 }
 
-export const PART_KINDS = ['warm-up', 'mobility', 'strength', 'balance', 'cardio', 'practice', 'stretch', 'relaxation'] as const;
+export const PART_KINDS = [
+  'warm-up',
+  'mobility',
+  'strength',
+  'balance',
+  'cardio',
+  'practice',
+  'stretch',
+  'relaxation',
+] as const;
 export type PartKind = (typeof PART_KINDS)[number];
 
 export interface Part extends PartSettings {

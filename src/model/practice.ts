@@ -1,6 +1,7 @@
 // Who prints the sheets, and everything that a practice settles once for all its plans.
-import type { Place, SourceText } from '../finding/place.ts';
+
 import type { CheckName, Severity } from '../finding/checks.ts';
+import type { Place, SourceText } from '../finding/place.ts';
 import type { Interval } from '../units/interval.ts';
 
 /** All in milliseconds; ranges are allowed but for a breath. */

@@ -10,8 +10,11 @@ const MINUTE_MS = 60_000;
 
 /** A number in digits, with the language's decimal mark: `2.5`, `minus 10`. */
 export function numberText(words: Words, value: number): string {
-  const [whole = '', decimals] = String(Math.abs(Math.round(value * THOUSANDTHS) / THOUSANDTHS)).split('.');
-  const digits = decimals === undefined ? whole : `${whole}${words.say('numbers.decimal')}${decimals}`;
+  const [whole = '', decimals] = String(
+    Math.abs(Math.round(value * THOUSANDTHS) / THOUSANDTHS),
+  ).split('.');
+  const digits =
+    decimals === undefined ? whole : `${whole}${words.say('numbers.decimal')}${decimals}`;
   return value < 0 ? words.say('numbers.minus', { number: digits }) : digits;
 }
 
@@ -41,14 +44,19 @@ export function isNone(duration: Duration | undefined): boolean {
 /** `45 seconds`, `1 minute 30 seconds`, `20 to 30 seconds`, `2 slow breaths`. */
 export function durationText(words: Words, { unit, range }: Duration): string {
   if (range[0] === 0 && range[1] > 0) {
-    return words.say('numbers.up-to', { high: durationText(words, { unit, range: [range[1], range[1]] }) });
+    return words.say('numbers.up-to', {
+      high: durationText(words, { unit, range: [range[1], range[1]] }),
+    });
   }
   if (unit === 'breaths') return counted(words, 'amounts.breaths', range);
   if (isExact(range)) return lengthText(words, range[0]);
   if (range[1] < MINUTE_MS) return spanText(words, 'amounts.seconds', range, SECOND_MS);
   const isWholeMinutes = range.every((end) => end % MINUTE_MS === 0);
   if (isWholeMinutes) return spanText(words, 'amounts.minutes', range, MINUTE_MS);
-  return words.say('numbers.range', { low: lengthText(words, range[0]), high: lengthText(words, range[1]) });
+  return words.say('numbers.range', {
+    low: lengthText(words, range[0]),
+    high: lengthText(words, range[1]),
+  });
 }
 
 function lengthText(words: Words, ms: number): string {
@@ -64,7 +72,10 @@ function lengthText(words: Words, ms: number): string {
 /** Time runs on between two numbers, so a span is never "5 or 6 seconds". */
 function spanText(words: Words, key: string, range: Interval, unitMs: number): string {
   const [low, high] = mapEnds(range, (end) => end / unitMs);
-  const count = words.say('numbers.range', { low: numberText(words, low), high: numberText(words, high) });
+  const count = words.say('numbers.range', {
+    low: numberText(words, low),
+    high: numberText(words, high),
+  });
   return words.say(key, { n: high, count });
 }
 
@@ -97,7 +108,10 @@ function betweenText(words: Words, thousandths: Interval): string {
 /** `a, b and c`; `or` likewise. */
 export function listText(words: Words, items: readonly string[], by: 'and' | 'or'): string {
   if (items.length < 2) return items[0] ?? '';
-  return words.say(`lists.${by}`, { a: commaText(words, items.slice(0, -1)), b: items.at(-1) as string });
+  return words.say(`lists.${by}`, {
+    a: commaText(words, items.slice(0, -1)),
+    b: items.at(-1) as string,
+  });
 }
 
 export function commaText(words: Words, items: readonly string[]): string {
@@ -121,7 +135,9 @@ function joined(words: Words, key: string, items: readonly string[]): string {
 /** Prose as written, ended as a sentence of the language. */
 export function closed(words: Words, text: string): string {
   const trimmed = text.trim();
-  return /[.!?…:。！？؟।]["”’')\]]?$/u.test(trimmed) ? trimmed : words.say('text.sentence', { text: trimmed });
+  return /[.!?…:。！？؟।]["”’')\]]?$/u.test(trimmed)
+    ? trimmed
+    : words.say('text.sentence', { text: trimmed });
 }
 
 /** Exercise numbers as said: `1 to 4`, `1, 2 and 5`, in the order done. */

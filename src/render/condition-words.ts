@@ -18,7 +18,12 @@ export function stepCondition(words: Words, before: ItemWeek, after: ItemWeek): 
 }
 
 /** The condition of a change of level; null where it goes back to an easier one. */
-export function levelCondition(words: Words, before: ItemWeek, after: ItemWeek, number: number): string | null {
+export function levelCondition(
+  words: Words,
+  before: ItemWeek,
+  after: ItemWeek,
+  number: number,
+): string | null {
   const { levels } = after.item.exercise;
   const at = (item: ItemWeek) => levels.findIndex(({ id }) => id === item.level.id);
   if (at(after) < at(before)) return null;
@@ -39,12 +44,19 @@ function gateText(words: Words, gate: MoveOnWhen, item: ItemWeek, number: number
   const it = words.say('growth.did-it', { number: numberText(words, number) });
   const did = didText(words, gate, isTwoSided, it);
   const felt = [
-    ...(gate.painAtMost === undefined ? [] : [words.say('growth.with-pain', { pain: numberText(words, gate.painAtMost) })]),
-    ...(gate.effortAtMost === undefined ? [] : [words.say('growth.with-effort', { effort: numberText(words, gate.effortAtMost) })]),
+    ...(gate.painAtMost === undefined
+      ? []
+      : [words.say('growth.with-pain', { pain: numberText(words, gate.painAtMost) })]),
+    ...(gate.effortAtMost === undefined
+      ? []
+      : [words.say('growth.with-effort', { effort: numberText(words, gate.effortAtMost) })]),
   ];
   if (did === null && felt.length === 0 && gate.sessionsInARow === undefined) return null;
   const done = did ?? onEachSide(words, it, isTwoSided);
-  const what = felt.length === 0 ? done : words.say('growth.with', { what: done, felt: listText(words, felt, 'and') });
+  const what =
+    felt.length === 0
+      ? done
+      : words.say('growth.with', { what: done, felt: listText(words, felt, 'and') });
   const row = gate.sessionsInARow ?? 1;
   if (row === 1) return words.say('growth.only-if-did', { what });
   return words.say('growth.only-if-did-in-a-row', {
@@ -58,7 +70,10 @@ function didText(words: Words, gate: MoveOnWhen, isTwoSided: boolean, it: string
   const { sets, reps, time, hold, load } = gate;
   const rounds = sets === undefined ? null : counted(words, 'amounts.rounds', exactly(sets));
   const times = reps === undefined ? null : timesText(words, exactly(reps));
-  const counts = rounds !== null && times !== null ? words.say('growth.did-rounds-of', { rounds, times }) : (rounds ?? times);
+  const counts =
+    rounds !== null && times !== null
+      ? words.say('growth.did-rounds-of', { rounds, times })
+      : (rounds ?? times);
   const extras = [
     ...(load ? [loadText(words, load, null)] : []),
     ...(hold ? [words.say('dose.holding', { hold: durationText(words, hold) })] : []),
@@ -90,7 +105,8 @@ function isNoMoreWork(was: SideWork, is: SideWork): boolean {
   const [a, b] = [was.dose.values, is.dose.values];
   if (!isLoadAtMost(b.load, a.load)) return false;
   if (b.effort && !(a.effort && isAtMost(b.effort, a.effort))) return false;
-  if (JSON.stringify([a.tempo, a.range, a.until]) !== JSON.stringify([b.tempo, b.range, b.until])) return false;
+  if (JSON.stringify([a.tempo, a.range, a.until]) !== JSON.stringify([b.tempo, b.range, b.until]))
+    return false;
   if (!isShorter(b.hold, a.hold) || !isShorter(b.time, a.time)) return false;
   // Less rest is more to ask for.
   return isShorter(a.rest, b.rest) && isShorter(a.pause, b.pause);

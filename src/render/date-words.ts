@@ -1,6 +1,6 @@
 // Days of the calendar in words. Names and order come from the words pack, never from the machine,
 // whose own date formats change from version to version.
-import { type Day, weekdayOf, type Weekday } from '../units/day.ts';
+import { type Day, type Weekday, weekdayOf } from '../units/day.ts';
 import type { Words } from './words.ts';
 
 /** `Wednesday 2 December`; with its year where that is not `year`, the one that goes without saying. */

@@ -3,7 +3,7 @@ import type { SessionWeek } from '../compute/numbers.ts';
 import type { Plan } from '../model/plan.ts';
 import type { Day } from '../units/day.ts';
 import { type Interval, isExact, isSame } from '../units/interval.ts';
-import { minutesText, numberText, numbersText, sentencesText } from './amounts.ts';
+import { minutesText, numbersText, numberText, sentencesText } from './amounts.ts';
 import { isOwnChoice, scheduleText } from './schedule-words.ts';
 import type { SessionView } from './sheet-view.ts';
 import { raised, type Words } from './words.ts';
@@ -35,7 +35,10 @@ export function sessionView(words: Words, settings: SessionSettings): SessionVie
 }
 
 /** "exercises 1 to 4, on Monday, Wednesday and Friday. About 15 to 17 minutes." */
-function sessionText(words: Words, { plan, session, numbers, from, year }: SessionSettings): string {
+function sessionText(
+  words: Words,
+  { plan, session, numbers, from, year }: SessionSettings,
+): string {
   const { schedule, timesADay } = session;
   const exercises =
     numbers.length === 1

@@ -2,15 +2,39 @@
 // effort, then the rounds. This file puts the sentences together; the words of a turn, of rounds and
 // of a number for each set stand beside it.
 import type { ItemWeek } from '../compute/numbers.ts';
-import type { Load } from '../units/load.ts';
-import { exactly, type Interval } from '../units/interval.ts';
 import { milliseconds } from '../units/duration.ts';
-import { commaText, counted, numberText, numbersText, sentencesText, thenText, timesText } from './amounts.ts';
+import { exactly, type Interval } from '../units/interval.ts';
+import type { Load } from '../units/load.ts';
+import {
+  commaText,
+  counted,
+  numbersText,
+  numberText,
+  sentencesText,
+  thenText,
+  timesText,
+} from './amounts.ts';
 import { afterTurn } from './effort-words.ts';
-import { evenRounds, isOneSet, restOf, roundSentences, setsOfLane, withRest } from './round-words.ts';
+import {
+  evenRounds,
+  isOneSet,
+  restOf,
+  roundSentences,
+  setsOfLane,
+  withRest,
+} from './round-words.ts';
 import { equalListSentences, isList, laneListSentences, roundByRound } from './set-list-words.ts';
 import { type Lane, lanesOf } from './side-words.ts';
-import { boutSentences, countOf, type DoseContext, extras, isClause, isOnce, mainText, turnText } from './turn-words.ts';
+import {
+  boutSentences,
+  countOf,
+  type DoseContext,
+  extras,
+  isClause,
+  isOnce,
+  mainText,
+  turnText,
+} from './turn-words.ts';
 import type { Words } from './words.ts';
 
 export interface DoseSettings {
@@ -34,8 +58,11 @@ export function dosePieces({ item, isCircuit, words, oneRepMax }: DoseSettings):
   const context: DoseContext = { words, purpose: item.level.purposes[0] ?? 'strength', oneRepMax };
   const lanes = lanesOf(item, words);
   const after = afterTurn(words, lanes, item.level.tempoWords);
-  const pieces = (turns: readonly string[], rounds: readonly string[]) =>
-    [sentencesText(words, turns), ...after, sentencesText(words, rounds)];
+  const pieces = (turns: readonly string[], rounds: readonly string[]) => [
+    sentencesText(words, turns),
+    ...after,
+    sentencesText(words, rounds),
+  ];
   if (isCircuit) {
     const [first = '', ...more] = oneRound(context, lanes, item);
     return pieces([words.say('dose.in-round', { text: first }), ...more], []);
@@ -57,7 +84,10 @@ export function togetherSentence(
   const together =
     numbers.length === 1
       ? words.say('dose.together-one', { number: texts[0] ?? '' })
-      : words.say('dose.together', { numbers: numbersText(words, numbers), order: thenText(words, texts) });
+      : words.say('dose.together', {
+          numbers: numbersText(words, numbers),
+          order: thenText(words, texts),
+        });
   const rest = restMs[1] === 0 ? null : milliseconds(restMs);
   const once = rounds === 1 ? [words.say('dose.together-once')] : [];
   return sentencesText(words, [together, ...once, ...evenRounds(words, exactly(rounds), rest)]);
@@ -76,9 +106,15 @@ function oneRound(context: DoseContext, lanes: readonly Lane[], item: ItemWeek):
   return [words.say('text.sentence', { text: turnText(context, first, count) })];
 }
 
-function twoSides(context: DoseContext, [left, right]: Pair, isRepByRep: boolean): readonly string[] {
+function twoSides(
+  context: DoseContext,
+  [left, right]: Pair,
+  isRepByRep: boolean,
+): readonly string[] {
   const { words } = context;
-  const counts = [countOf(left.dose.values, 0), countOf(right.dose.values, 0)].map((one) => one ?? exactly(1));
+  const counts = [countOf(left.dose.values, 0), countOf(right.dose.values, 0)].map(
+    (one) => one ?? exactly(1),
+  );
   const [countLeft, countRight] = counts as [Interval, Interval];
   const plain = turnText(context, left, countLeft, null);
   const isEqual = plain === turnText(context, right, countRight, null);
@@ -88,7 +124,9 @@ function twoSides(context: DoseContext, [left, right]: Pair, isRepByRep: boolean
   if (isRepByRep) {
     if (isEqual) return [ended(inTurn(context, left, right, countLeft))];
     const names = { left_side: left.name, right_side: right.name };
-    return [ended(words.say('dose.in-turn-differ', { ...names, left: leftTurn, right: rightTurn }))];
+    return [
+      ended(words.say('dose.in-turn-differ', { ...names, left: leftTurn, right: rightTurn })),
+    ];
   }
   if (isClause(left, countLeft, context) || isClause(right, countRight, context)) {
     const next = isEqual
@@ -158,6 +196,10 @@ function lists(context: DoseContext, lanes: readonly Lane[], item: ItemWeek): re
   if (!left) return [];
   if (!right) return laneListSentences(context, left, left.side);
   if (item.order === 'each-rep') return roundByRound(context, left, right, 'each-rep');
-  const isEqual = laneListSentences(context, left, null).join() === laneListSentences(context, right, null).join();
-  return isEqual ? equalListSentences(context, left, right) : roundByRound(context, left, right, 'each-set');
+  const isEqual =
+    laneListSentences(context, left, null).join() ===
+    laneListSentences(context, right, null).join();
+  return isEqual
+    ? equalListSentences(context, left, right)
+    : roundByRound(context, left, right, 'each-set');
 }

@@ -23,7 +23,8 @@ export function exerciseGroups(
     });
     if (exercises.length === 0) continue;
     const { name, rounds, restBetweenRoundsMs } = part;
-    const together = rounds === null ? null : togetherSentence(words, numbers, rounds, restBetweenRoundsMs);
+    const together =
+      rounds === null ? null : togetherSentence(words, numbers, rounds, restBetweenRoundsMs);
     groups.push({ heading: name, together, exercises });
   }
   return groups;

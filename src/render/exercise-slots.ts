@@ -44,7 +44,11 @@ function slotsOfPart(
   });
   if (!isCircuit) return slots;
   // "Exercises 1 and 2 go together" is one circuit's: its numbers are not lent to another.
-  const circuit = JSON.stringify([part.rounds, part.restBetweenRoundsMs, slots.map((slot) => slot.identity)]);
+  const circuit = JSON.stringify([
+    part.rounds,
+    part.restBetweenRoundsMs,
+    slots.map((slot) => slot.identity),
+  ]);
   return slots.map((slot) => ({ ...slot, identity: slot.identity + circuit }));
 }
 

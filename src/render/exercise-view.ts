@@ -8,7 +8,9 @@ import { raised, type Words } from './words.ts';
 /** "Heel raise: both feet". */
 export function exerciseName(words: Words, level: Level): string {
   const exercise = level.exerciseName;
-  return level.name === null ? exercise : words.say('sheet.exercise-name', { exercise, level: level.name });
+  return level.name === null
+    ? exercise
+    : words.say('sheet.exercise-name', { exercise, level: level.name });
 }
 
 export function exerciseView(words: Words, slot: Slot, number: number): ExerciseView {

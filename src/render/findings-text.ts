@@ -42,10 +42,14 @@ function findingText(one: Finding, screen: FindingsScreen): string {
 }
 
 /** The place, and beside it what stands there; beneath it where there is no room. */
-function relatedText({ place, message }: RelatedPlace, { width, isTerminal, paint }: FindingsScreen): string {
+function relatedText(
+  { place, message }: RelatedPlace,
+  { width, isTerminal, paint }: FindingsScreen,
+): string {
   const where = placeText(place);
   const says = oneLine(message);
-  if (!isTerminal || displayWidth(where) + 2 + displayWidth(says) <= width) return `${paint.path(where)}  ${says}`;
+  if (!isTerminal || displayWidth(where) + 2 + displayWidth(says) <= width)
+    return `${paint.path(where)}  ${says}`;
   const lines = wrappedLines(says, width - 2).map((line) => `  ${line}`);
   return [paint.path(where), ...lines].join('\n');
 }

@@ -8,7 +8,19 @@ import { dayText } from './date-words.ts';
 import { sessionName } from './days-view.ts';
 import type { Slot } from './exercise-slots.ts';
 import {
-  dated, day, type GrowthInput, type GrowthSteps, isNewSession, said, say, slotOf, slotsIn, type Track, track, type Walk, whenText,
+  dated,
+  day,
+  type GrowthInput,
+  type GrowthSteps,
+  isNewSession,
+  said,
+  say,
+  slotOf,
+  slotsIn,
+  type Track,
+  track,
+  type Walk,
+  whenText,
 } from './growth-walk.ts';
 import { lastDayOf } from './shown-week.ts';
 import type { Words } from './words.ts';
@@ -59,27 +71,40 @@ function stepInto(walk: Walk, week: WeekNumbers): void {
     known.isThere = false;
     // A session that ends is told once, with the days.
     if (!sessions.has(known.last.session.session.id)) continue;
-    say(walk, known.number, week.week, known.last, dated(walk, week.week, null, walk.words.say('growth.leave-out')));
+    say(
+      walk,
+      known.number,
+      week.week,
+      known.last,
+      dated(walk, week.week, null, walk.words.say('growth.leave-out')),
+    );
   }
 }
 
 function begin(walk: Walk, week: WeekNumbers, slot: Slot, after: number | null): void {
   const twin = slotsIn(walk, week.week).find(
-    (one) => one.identity === slot.identity && one.session !== slot.session && isCurrent(walk, one, week.week),
+    (one) =>
+      one.identity === slot.identity &&
+      one.session !== slot.session &&
+      isCurrent(walk, one, week.week),
   );
   const number = twin && walk.tracks.get(twin.id)?.number;
   if (number !== undefined && slot.item.item.startWhen === null) {
     share(walk, week, slot, { number, after });
     return;
   }
-  addLater(walk, week, slot, { condition: startCondition(walk.words, slot.item), replaces: null, after });
+  addLater(walk, week, slot, {
+    condition: startCondition(walk.words, slot.item),
+    replaces: null,
+    after,
+  });
 }
 
 /** Whether the number that is known of a slot is its number in that week too. */
 function isCurrent(walk: Walk, slot: Slot, week: number): boolean {
   const known = walk.tracks.get(slot.id);
   if (walk.numberAt.has(`${slot.id} ${week}`)) return true;
-  return known !== undefined && known.isThere && known.last.item.level.id === slot.item.level.id;
+  return known?.isThere === true && known.last.item.level.id === slot.item.level.id;
 }
 
 /** A slot that begins with an exercise which another session does already, under its number. */
@@ -91,7 +116,9 @@ function share(
 ): void {
   const { words, numbers } = walk;
   track(walk, slot, number, week.week);
-  const later = [...walk.laterByKey.values()].find((one) => one.number === number && one.week === week.week);
+  const later = [...walk.laterByKey.values()].find(
+    (one) => one.number === number && one.week === week.week,
+  );
   if (later) {
     later.places.push({ slot, after, isNewSession: isNewSession(walk, slot, week.week) });
   } else if (!isNewSession(walk, slot, week.week)) {
@@ -114,7 +141,10 @@ function changeLevel(walk: Walk, week: WeekNumbers, slot: Slot, known: Track): v
     say(walk, left, week.week, slot, dated(walk, week.week, null, pointer));
     return;
   }
-  const text = words.say('growth.back-to', { number: numberText(words, left), text: said(words, slot, null) });
+  const text = words.say('growth.back-to', {
+    number: numberText(words, left),
+    text: said(words, slot, null),
+  });
   say(walk, earlier, week.week, slot, dated(walk, week.week, condition, text));
   track(walk, slot, earlier, week.week);
 }
@@ -192,6 +222,9 @@ function ease(walk: Walk, week: WeekNumbers, slot: Slot, known: Track): void {
     to: dayText(words, lastDayOf(numbers.plan, until), walk.year),
     text: said(words, slot, known.last),
   });
-  const sentences = [text, next && isUpToHer(words, known.last, next) ? words.say('growth.easy-then-as-before') : ''];
+  const sentences = [
+    text,
+    next && isUpToHer(words, known.last, next) ? words.say('growth.easy-then-as-before') : '',
+  ];
   say(walk, known.number, week.week, slot, sentencesText(words, sentences));
 }

@@ -6,8 +6,8 @@ import { commaText, listText, numberText, rangeText, sentencesText } from './amo
 import { dayText } from './date-words.ts';
 import { sessionName } from './days-view.ts';
 import { togetherSentence } from './dose-sentence.ts';
-import { exerciseName, exerciseView } from './exercise-view.ts';
 import type { Numbering, Slot } from './exercise-slots.ts';
+import { exerciseName, exerciseView } from './exercise-view.ts';
 import { growthSteps } from './growth-steps.ts';
 import type { GrowthSteps, LaterExercise, StepLine } from './growth-walk.ts';
 import { kitTexts } from './kit-words.ts';
@@ -54,7 +54,9 @@ function shownChanges(settings: GrowthSettings, steps: GrowthSteps): readonly Ch
     const slot = steps.carriers.get(number)?.[0];
     if (lines.length === 0 || !slot) return [];
     const name = exerciseName(words, slot.item.level);
-    return [{ heading: words.say('growth.block', { number: numberText(words, number), name }), lines }];
+    return [
+      { heading: words.say('growth.block', { number: numberText(words, number), name }), lines },
+    ];
   });
 }
 
@@ -65,20 +67,31 @@ function linesOf(settings: GrowthSettings, steps: GrowthSteps, number: number): 
 }
 
 /** A line that holds in one of several sessions says in which. */
-function lineText({ words, numbers }: GrowthSettings, line: StepLine, carriers: readonly Slot[]): string {
-  const names = (slots: readonly Slot[]) =>
-    [...new Set(slots.map(({ session }) => sessionName(words, numbers.plan, session)))];
+function lineText(
+  { words, numbers }: GrowthSettings,
+  line: StepLine,
+  carriers: readonly Slot[],
+): string {
+  const names = (slots: readonly Slot[]) => [
+    ...new Set(slots.map(({ session }) => sessionName(words, numbers.plan, session))),
+  ];
   const here = names(line.slots);
   if (here.length === names(carriers).length) return line.text;
   return words.say('growth.in-session', { session: listText(words, here, 'and'), text: line.text });
 }
 
-function laterView(settings: GrowthSettings, steps: GrowthSteps, later: LaterExercise): LaterExerciseView {
+function laterView(
+  settings: GrowthSettings,
+  steps: GrowthSteps,
+  later: LaterExercise,
+): LaterExerciseView {
   const { words, numbers } = settings;
   const { slot, number } = later;
   const shown = settings.slotsByWeek.get(settings.shown.week) ?? [];
   const named = kitTexts(words, shown, numbers.plan);
-  const kit = kitTexts(words, [...shown, slot], numbers.plan).filter((text) => !named.includes(text));
+  const kit = kitTexts(words, [...shown, slot], numbers.plan).filter(
+    (text) => !named.includes(text),
+  );
   return {
     ...exerciseView(words, slot, number),
     when: whenText(settings, later),
@@ -91,7 +104,9 @@ function laterView(settings: GrowthSettings, steps: GrowthSteps, later: LaterExe
 /** Date and condition, then where it stands: in place of another, or after it. */
 function whenText({ words, numbers, year }: GrowthSettings, later: LaterExercise): string {
   const { plan } = numbers;
-  const from = words.say('growth.from', { date: dayText(words, firstDayOf(plan, later.week), year) });
+  const from = words.say('growth.from', {
+    date: dayText(words, firstDayOf(plan, later.week), year),
+  });
   const { condition } = later;
   const when =
     condition === null
@@ -108,12 +123,18 @@ function whenText({ words, numbers, year }: GrowthSettings, later: LaterExercise
         ? words.say('growth.comes-first')
         : words.say('growth.comes-after', { number: numberText(words, after) });
     if (plan.sessions.length === 1) return [text];
-    return [words.say('growth.in-session', { session: sessionName(words, plan, slot.session), text })];
+    return [
+      words.say('growth.in-session', { session: sessionName(words, plan, slot.session), text }),
+    ];
   });
   return sentencesText(words, [when, ...places]);
 }
 
-function togetherText({ words }: GrowthSettings, steps: GrowthSteps, { slot, week }: LaterExercise): string | null {
+function togetherText(
+  { words }: GrowthSettings,
+  steps: GrowthSteps,
+  { slot, week }: LaterExercise,
+): string | null {
   const { rounds, restBetweenRoundsMs, items } = slot.part;
   if (rounds === null) return null;
   const session = slot.session.session.id;

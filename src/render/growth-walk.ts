@@ -23,7 +23,11 @@ export interface LaterExercise {
   /** The number whose place it takes; null for one that is added. */
   readonly replaces: number | null;
   /** Where it stands: every slot that it fills, each with the number before it. */
-  readonly places: { readonly slot: Slot; readonly after: number | null; readonly isNewSession: boolean }[];
+  readonly places: {
+    readonly slot: Slot;
+    readonly after: number | null;
+    readonly isNewSession: boolean;
+  }[];
 }
 
 export interface GrowthSteps {

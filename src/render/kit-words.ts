@@ -16,7 +16,12 @@ export function kitTexts(words: Words, slots: readonly Slot[], plan: Plan): read
 }
 
 /** What later weeks need beside what is ready now; weights, which grow step by step, in one word. */
-export function laterKitTexts(words: Words, now: readonly Slot[], later: readonly Slot[], plan: Plan): readonly string[] {
+export function laterKitTexts(
+  words: Words,
+  now: readonly Slot[],
+  later: readonly Slot[],
+  plan: Plan,
+): readonly string[] {
   const ready = kitTexts(words, now, plan);
   const added = kitOf(words, [...now, ...later], plan).filter(({ text }) => !ready.includes(text));
   const things = added.filter(({ isWeight }) => !isWeight).map(({ text }) => text);
@@ -32,7 +37,13 @@ function kitOf(words: Words, slots: readonly Slot[], plan: Plan): readonly Thing
   const said = groups.flatMap((group) => {
     if (group.length > 1 && group.some((id) => single.has(id))) return [];
     if (isWeighed && group.includes(WEIGHT)) return [];
-    return [listText(words, group.map((id) => words.look('kit', id) ?? id), 'or')];
+    return [
+      listText(
+        words,
+        group.map((id) => words.look('kit', id) ?? id),
+        'or',
+      ),
+    ];
   });
   const things = [...said.map((text) => ({ text, isWeight: false })), ...loads];
   return things.filter(({ text }, at) => things.findIndex((one) => one.text === text) === at);
@@ -73,7 +84,9 @@ function kitOfLoad(words: Words, load: Load, oneRepMax: Load | null): readonly T
     case 'percent-1rm': {
       const share = weightOfShare(load, oneRepMax);
       const weight = share && weightText(words, share.unit, share.amount);
-      return [{ text: weight ? words.say('sheet.weight', { weight }) : aWeight(words), isWeight: true }];
+      return [
+        { text: weight ? words.say('sheet.weight', { weight }) : aWeight(words), isWeight: true },
+      ];
     }
     case 'body-weight':
       return [];

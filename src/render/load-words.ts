@@ -1,6 +1,7 @@
 // What a person works against, in words: `using the medium band`, `holding 4 kg in each hand`.
-import { loadKg, type Load } from '../units/load.ts';
+
 import { type Interval, scaled } from '../units/interval.ts';
+import { type Load, loadKg } from '../units/load.ts';
 import { THOUSANDTHS } from '../units/number.ts';
 import { numberText, percentText, timesText, weightText } from './amounts.ts';
 import type { Words } from './words.ts';
@@ -51,7 +52,10 @@ export function weightOfShare(
 ): { readonly unit: 'kg' | 'lb'; readonly amount: Interval } | null {
   if (oneRepMax?.kind !== 'mass') return null;
   const unit = oneRepMax.unit;
-  const most = unit === 'kg' ? loadKg(oneRepMax, null) : scaled(oneRepMax.amount, oneRepMax.pieces / THOUSANDTHS);
+  const most =
+    unit === 'kg'
+      ? loadKg(oneRepMax, null)
+      : scaled(oneRepMax.amount, oneRepMax.pieces / THOUSANDTHS);
   const kg = loadKg({ ...load }, most);
   // To a tenth: finer than any weight at home, and 70 % of 40.5 kg stays readable.
   return { unit, amount: [Math.round(kg[0] * 10) * 100, Math.round(kg[1] * 10) * 100] };

@@ -1,7 +1,16 @@
 // The numbers of a plan in the published form (schemas/output.schema.json, ShowData): seconds and
 // kilograms, left, right and middle.
+
+import type {
+  ItemWeek,
+  PartWeek,
+  PlanNumbers,
+  SessionWeek,
+  SideWork,
+  Volume,
+  WeekNumbers,
+} from '../compute/numbers.ts';
 import type { DoseValues } from '../model/dose.ts';
-import type { ItemWeek, PartWeek, PlanNumbers, SessionWeek, SideWork, Volume, WeekNumbers } from '../compute/numbers.ts';
 import { type Duration, durationMs } from '../units/duration.ts';
 import { type Interval, mapEnds } from '../units/interval.ts';
 import { formatLoad } from '../units/load.ts';
@@ -78,7 +87,8 @@ function volumeJson(volume: Volume): Json {
 }
 
 function doseJson(values: DoseValues, isCircuit: boolean, breathMs: number): Json {
-  const length = (duration: Duration | undefined) => duration && seconds(durationMs(duration, breathMs));
+  const length = (duration: Duration | undefined) =>
+    duration && seconds(durationMs(duration, breathMs));
   const dose = {
     sets: isCircuit ? undefined : values.sets,
     reps: values.reps?.kind === 'list' ? values.reps.counts : values.reps?.count,

@@ -18,7 +18,17 @@ export type PatternReading =
 type Elements = ReturnType<IntlMessageFormat['getAst']>;
 
 /** As in the parser: what an element of a pattern is. */
-const KIND = { literal: 0, argument: 1, number: 2, date: 3, time: 4, select: 5, plural: 6, pound: 7, tag: 8 };
+const KIND = {
+  literal: 0,
+  argument: 1,
+  number: 2,
+  date: 3,
+  time: 4,
+  select: 5,
+  plural: 6,
+  pound: 7,
+  tag: 8,
+};
 
 /** Reads a pattern for one language. */
 export function parsePattern(text: string, language: string): PatternReading {
@@ -36,7 +46,10 @@ export function parsePattern(text: string, language: string): PatternReading {
   if (why) return { ok: false, why };
   const fill = (values: WordValues) => String(message.format({ ...values }));
   const pieces = plainPieces(message.getAst());
-  return { ok: true, pattern: { text, placeholders, fill: pieces ? plainFill(pieces, fill) : fill } };
+  return {
+    ok: true,
+    pattern: { text, placeholders, fill: pieces ? plainFill(pieces, fill) : fill },
+  };
 }
 
 /** A text, or the name of a placeholder. */

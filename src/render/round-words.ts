@@ -60,17 +60,22 @@ function unevenRounds(
 ): readonly string[] {
   const sets = [setsOfLane(left), setsOfLane(right)] as const;
   if (!isExact(sets[0]) || !isExact(sets[1])) {
-    const rounds = (lane: Lane) => words.say('dose.side-rounds', {
-      rounds: counted(words, 'amounts.rounds', setsOfLane(lane)),
-      side: lane.side ?? '',
-    });
+    const rounds = (lane: Lane) =>
+      words.say('dose.side-rounds', {
+        rounds: counted(words, 'amounts.rounds', setsOfLane(lane)),
+        side: lane.side ?? '',
+      });
     return [withRest(words, 'dose.uneven', rest, { left: rounds(left), right: rounds(right) })];
   }
   const fewer = Math.min(sets[0][0], sets[1][0]);
   const more = sets[0][0] > sets[1][0] ? left : right;
   const extra = Math.abs(sets[0][0] - sets[1][0]);
-  const shared = fewer === 1 ? [words.say('dose.round-one')] : evenRounds(words, exactly(fewer), rest);
+  const shared =
+    fewer === 1 ? [words.say('dose.round-one')] : evenRounds(words, exactly(fewer), rest);
   const key = extra === 1 ? 'dose.extra' : 'dose.extra-many';
-  const said = { extra: counted(words, 'amounts.extra-rounds', exactly(extra)), side: onlySide(more, words) };
+  const said = {
+    extra: counted(words, 'amounts.extra-rounds', exactly(extra)),
+    side: onlySide(more, words),
+  };
   return [...shared, withRest(words, key, rest, said)];
 }

@@ -33,12 +33,21 @@ export function isOwnChoice(schedule: Schedule): boolean {
   return schedule.kind === 'days-a-week' && schedule.count[0] < WEEKDAYS.length;
 }
 
-function daysText(words: Words, { schedule, starts, from, year = yearOf(from) }: ScheduleSettings): string {
+function daysText(
+  words: Words,
+  { schedule, starts, from, year = yearOf(from) }: ScheduleSettings,
+): string {
   switch (schedule.kind) {
     case 'days': {
       if (schedule.days.length === WEEKDAYS.length) return words.say('schedule.daily');
       const inOrder = WEEKDAYS.filter((day) => schedule.days.includes(day));
-      return words.say('schedule.days', { days: listText(words, inOrder.map((day) => weekdayText(words, day)), 'and') });
+      return words.say('schedule.days', {
+        days: listText(
+          words,
+          inOrder.map((day) => weekdayText(words, day)),
+          'and',
+        ),
+      });
     }
     case 'days-a-week':
       return isOwnChoice(schedule)

@@ -8,9 +8,9 @@ import { ifLastStep } from './condition-words.ts';
 import { dayText } from './date-words.ts';
 import { sessionName, sessionView } from './days-view.ts';
 import { togetherSentence } from './dose-sentence.ts';
-import { firstDayOf, lastDayOf } from './shown-week.ts';
 import { isOwnChoice, scheduleText } from './schedule-words.ts';
 import type { ChangesView } from './sheet-view.ts';
+import { firstDayOf, lastDayOf } from './shown-week.ts';
 import type { Words } from './words.ts';
 
 export interface ChangesInput {
@@ -47,7 +47,13 @@ function oneSession(input: ChangesInput, id: string): ChangesView {
       heading ??= sessionName(words, plan, now);
       if (!isThere) {
         const numbers = numbersOf(input, now, week.week);
-        const { text } = sessionView(words, { plan, session: now, numbers, from: from(), year: input.year });
+        const { text } = sessionView(words, {
+          plan,
+          session: now,
+          numbers,
+          from: from(),
+          year: input.year,
+        });
         lines.push(dated(input, week.week, ifLastStep(words), text));
       } else if (last) lines.push(...changed(input, last, now, week.week));
       last = now;
@@ -57,7 +63,12 @@ function oneSession(input: ChangesInput, id: string): ChangesView {
   return { heading: heading ?? '', lines };
 }
 
-function changed(input: ChangesInput, last: SessionWeek, now: SessionWeek, week: number): readonly string[] {
+function changed(
+  input: ChangesInput,
+  last: SessionWeek,
+  now: SessionWeek,
+  week: number,
+): readonly string[] {
   const { words, plan, year } = input;
   const lines: string[] = [];
   const names = [last, now].map((session) => sessionName(words, plan, session)) as [string, string];
@@ -73,7 +84,12 @@ function changed(input: ChangesInput, last: SessionWeek, now: SessionWeek, week:
   const isOnceNow = timesADay[1] === 1 && last.timesADay[1] > 1 && schedule.kind !== 'as-needed';
   const days = isOnceNow ? words.say('schedule.once-a-day-now', { schedule: said }) : said;
   const isMore = now.perWeek[0] > last.perWeek[0] || now.perWeek[1] > last.perWeek[1];
-  const text = dated(input, week, isMore ? ifLastStep(words) : null, words.say('growth.schedule', { schedule: days }));
+  const text = dated(
+    input,
+    week,
+    isMore ? ifLastStep(words) : null,
+    words.say('growth.schedule', { schedule: days }),
+  );
   const choose = isOwnChoice(schedule) ? words.say('schedule.you-choose') : '';
   return [...lines, sentencesText(words, [text, choose])];
 }
@@ -90,7 +106,11 @@ function oneCircuit(input: ChangesInput, id: string, at: number): ChangesView {
     if (!now) continue;
     first ??= now;
     if (last && week.isEasy && week.week > easyUntil && now.rounds !== last.rounds) {
-      easyUntil = lastAlike(input, week, (one) => circuitIn(input, one, id, at)?.rounds === now.rounds);
+      easyUntil = lastAlike(
+        input,
+        week,
+        (one) => circuitIn(input, one, id, at)?.rounds === now.rounds,
+      );
       const next = later.find((one) => one.week === easyUntil + 1);
       const after = next && circuitIn(input, next, id, at);
       // More rounds than before are a step that she may leave; fewer are not.
@@ -103,7 +123,9 @@ function oneCircuit(input: ChangesInput, id: string, at: number): ChangesView {
     }
     if (!week.isEasy || !last) last = now;
   }
-  const heading = first ? words.say('growth.together', { numbers: numbersText(words, first.numbers) }) : '';
+  const heading = first
+    ? words.say('growth.together', { numbers: numbersText(words, first.numbers) })
+    : '';
   return { heading, lines };
 }
 
@@ -115,7 +137,12 @@ interface Circuit {
   readonly says: string;
 }
 
-function circuitIn({ words, plan, numberIn }: ChangesInput, week: WeekNumbers, id: string, at: number): Circuit | undefined {
+function circuitIn(
+  { words, plan, numberIn }: ChangesInput,
+  week: WeekNumbers,
+  id: string,
+  at: number,
+): Circuit | undefined {
   const session = sessionIn(week, id);
   const written = plan.sessions.find((one) => one.id === id)?.parts[at];
   const part = session?.parts.find((one) => one.part === written);
@@ -130,7 +157,11 @@ function circuitIn({ words, plan, numberIn }: ChangesInput, week: WeekNumbers, i
   };
 }
 
-function lastAlike(input: ChangesInput, from: WeekNumbers, isAlike: (week: WeekNumbers) => boolean): number {
+function lastAlike(
+  input: ChangesInput,
+  from: WeekNumbers,
+  isAlike: (week: WeekNumbers) => boolean,
+): number {
   let until = from.week;
   for (const week of input.later) {
     if (week.week <= until) continue;
@@ -147,7 +178,12 @@ function easyLine(input: ChangesInput, week: number, until: number, text: string
   return words.say('growth.easy', { from, to, text });
 }
 
-function dated({ words, plan, year }: ChangesInput, week: number, condition: string | null, text: string): string {
+function dated(
+  { words, plan, year }: ChangesInput,
+  week: number,
+  condition: string | null,
+  text: string,
+): string {
   const from = words.say('growth.from', { date: dayText(words, firstDayOf(plan, week), year) });
   return condition === null
     ? words.say('growth.dated', { from, text })
@@ -159,6 +195,8 @@ function sessionIn(week: WeekNumbers, id: string): SessionWeek | undefined {
 }
 
 function numbersOf(input: ChangesInput, session: SessionWeek, week: number): readonly number[] {
-  const ids = session.parts.flatMap((part) => part.items.map(({ item }) => `${session.session.id}/${item.id}`));
+  const ids = session.parts.flatMap((part) =>
+    part.items.map(({ item }) => `${session.session.id}/${item.id}`),
+  );
   return ids.flatMap((id) => input.numberIn(id, week) ?? []);
 }

@@ -15,7 +15,11 @@ export function isList({ dose }: Lane): boolean {
 }
 
 /** All sets of one lane that has a list. `side` as in its turns; null where it was said before. */
-export function laneListSentences(context: DoseContext, lane: Lane, side: string | null): readonly string[] {
+export function laneListSentences(
+  context: DoseContext,
+  lane: Lane,
+  side: string | null,
+): readonly string[] {
   const { words } = context;
   const head = listHead(context, lane, side);
   if (head !== null) return [head, ...restSentences(context, [lane])];
@@ -29,7 +33,11 @@ export function laneListSentences(context: DoseContext, lane: Lane, side: string
 }
 
 /** Both sides set by set, equal: one line of numbers, then how the sides share a round. */
-export function equalListSentences(context: DoseContext, left: Lane, right: Lane): readonly string[] {
+export function equalListSentences(
+  context: DoseContext,
+  left: Lane,
+  right: Lane,
+): readonly string[] {
   const head = listHead(context, left, null);
   if (head === null) return roundByRound(context, left, right, 'each-set');
   const sides = { left: left.side ?? '', right: right.side ?? '' };

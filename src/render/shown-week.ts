@@ -1,7 +1,6 @@
 // Which week a sheet shows, and the days that it is for: the week of the last visit, or week 1 where
 // that visit comes before the start. Today plays no part.
-import type { WeekNumbers } from '../compute/numbers.ts';
-import type { PlanNumbers } from '../compute/numbers.ts';
+import type { PlanNumbers, WeekNumbers } from '../compute/numbers.ts';
 import type { Plan } from '../model/plan.ts';
 import { addDays, type Day, daysBetween, weekOf } from '../units/day.ts';
 

@@ -3,8 +3,8 @@
 // tempo and effort have sentences of their own (dose-sentence).
 import type { DoseValues } from '../model/dose.ts';
 import type { Purpose } from '../model/exercise.ts';
-import type { Load } from '../units/load.ts';
 import { exactly, type Interval, isExact } from '../units/interval.ts';
+import type { Load } from '../units/load.ts';
 import { commaText, durationText, isNone, timesText } from './amounts.ts';
 import { loadText } from './load-words.ts';
 import type { Lane } from './side-words.ts';
@@ -73,7 +73,11 @@ export function pauseText({ words }: DoseContext, lane: Lane, count: Interval): 
 }
 
 /** A lone timed dose: "Keep going for 1 minute. Do this 3 times, with a pause of 20 seconds in between." */
-export function boutSentences(context: DoseContext, lane: Lane, count: Interval): readonly string[] {
+export function boutSentences(
+  context: DoseContext,
+  lane: Lane,
+  count: Interval,
+): readonly string[] {
   const { words } = context;
   const load = lane.dose.values.load;
   const turn = commaText(words, [
@@ -112,7 +116,9 @@ export function mainText(
   }
   if (values.hold && isHoldFirst(values, count, purpose)) {
     const hold = durationText(words, values.hold);
-    return isOnce(count) ? say('dose.hold-first-once', { hold }) : say('dose.hold-first', { hold, times });
+    return isOnce(count)
+      ? say('dose.hold-first-once', { hold })
+      : say('dose.hold-first', { hold, times });
   }
   return say('dose.count', { times });
 }

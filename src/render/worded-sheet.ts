@@ -6,8 +6,8 @@ import type { Person, Practice } from '../model/practice.ts';
 import { closed, commaText } from './amounts.ts';
 import { fullDayText, plainDayText, yearOf } from './date-words.ts';
 import { sessionView } from './days-view.ts';
-import { numbered, type Slot, slotsOf } from './exercise-slots.ts';
 import { exerciseGroups } from './exercise-groups.ts';
+import { numbered, type Slot, slotsOf } from './exercise-slots.ts';
 import { growthView } from './growth-view.ts';
 import { kitTexts, laterKitTexts } from './kit-words.ts';
 import { safetyView } from './safety-view.ts';
@@ -29,7 +29,9 @@ export interface SheetInput {
 export function sheetView({ practice, plan, numbers, person, words }: SheetInput): SheetView {
   const shown = shownOf(numbers);
   const year = yearOf(shown.from);
-  const slotsByWeek = new Map(numbers.weeks.map((week) => [week.week, slotsOf(week, plan, words)] as const));
+  const slotsByWeek = new Map(
+    numbers.weeks.map((week) => [week.week, slotsOf(week, plan, words)] as const),
+  );
   const slots = slotsByWeek.get(shown.week.week) ?? [];
   const numbering = numbered(slots, (slot) => futureOf(slot, shown, slotsByWeek));
   const kit = kitTexts(words, slots, plan);
@@ -41,7 +43,11 @@ export function sheetView({ practice, plan, numbers, person, words }: SheetInput
     direction: words.direction,
     plan: plan.id,
     head: headView(words, practice, plan, person, shown),
-    goals: sentencesView(words, 'sheet.goals', plan.goals.map((goal) => closed(words, goal))),
+    goals: sentencesView(
+      words,
+      'sheet.goals',
+      plan.goals.map((goal) => closed(words, goal)),
+    ),
     safety: safetyView(words, plan, practice),
     days: {
       heading: words.say('sheet.days'),
@@ -53,7 +59,9 @@ export function sheetView({ practice, plan, numbers, person, words }: SheetInput
     },
     putReady: sentencesView(words, 'sheet.put-ready', [
       ...(kit.length > 0 ? [raised(closed(words, commaText(words, kit)))] : []),
-      ...(laterKit.length > 0 ? [words.say('sheet.later-kit', { kit: commaText(words, laterKit) })] : []),
+      ...(laterKit.length > 0
+        ? [words.say('sheet.later-kit', { kit: commaText(words, laterKit) })]
+        : []),
       ...plan.precautions.map((precaution) => closed(words, precaution)),
     ]),
     exercises: {
@@ -62,10 +70,20 @@ export function sheetView({ practice, plan, numbers, person, words }: SheetInput
     },
     normal: {
       heading: words.say('sheet.normal'),
-      sentences: [words.say('sheet.normal-tired'), words.say(isOnceADay(numbers) ? 'sheet.normal-missed' : 'sheet.normal-missed-one')],
+      sentences: [
+        words.say('sheet.normal-tired'),
+        words.say(isOnceADay(numbers) ? 'sheet.normal-missed' : 'sheet.normal-missed-one'),
+      ],
     },
     growth: growthView({
-      words, practice, numbers, shown: week, later, slotsByWeek, numbering, year,
+      words,
+      practice,
+      numbers,
+      shown: week,
+      later,
+      slotsByWeek,
+      numbering,
+      year,
     }),
     tick: tickView(words, plan, shown, year),
     caution: [words.say('sheet.caution-person'), words.say('sheet.caution-advice')],
@@ -78,7 +96,13 @@ function isOnceADay({ weeks }: PlanNumbers): boolean {
   return weeks.every(({ sessions }) => sessions.every(({ timesADay }) => timesADay[1] === 1));
 }
 
-function headView(words: Words, practice: Practice, plan: Plan, person: Person | null, shown: Shown): HeadView {
+function headView(
+  words: Words,
+  practice: Practice,
+  plan: Plan,
+  person: Person | null,
+  shown: Shown,
+): HeadView {
   const practitioner = plan.by === null ? null : (practice.practitioners.get(plan.by) ?? null);
   const from = fullDayText(words, shown.from);
   return {
@@ -98,12 +122,20 @@ function headView(words: Words, practice: Practice, plan: Plan, person: Person |
   };
 }
 
-function sentencesView(words: Words, key: string, sentences: readonly string[]): SentencesView | null {
+function sentencesView(
+  words: Words,
+  key: string,
+  sentences: readonly string[],
+): SentencesView | null {
   return sentences.length === 0 ? null : { heading: words.say(key), sentences };
 }
 
 /** What a slot holds in the weeks after the one shown, and when it may, as one text to compare by. */
-function futureOf(slot: Slot, { week, later }: Shown, slotsByWeek: ReadonlyMap<number, readonly Slot[]>): string {
+function futureOf(
+  slot: Slot,
+  { week, later }: Shown,
+  slotsByWeek: ReadonlyMap<number, readonly Slot[]>,
+): string {
   const weeks = [week, ...later].map((one) => {
     const now = slotsByWeek.get(one.week)?.find(({ id }) => id === slot.id);
     if (!now) return null;

@@ -54,7 +54,8 @@ export function wordsFrom(pack: unknown, settings: WordsSettings): WordsReading 
     else problems.push({ key, message: `"${key}" is no usable pattern: ${reading.why}.` });
   }
   for (const [key, text] of shipped) {
-    if (!texts.has(key)) problems.push({ key, message: `"${key}" is missing; in English it is "${text}".` });
+    if (!texts.has(key))
+      problems.push({ key, message: `"${key}" is missing; in English it is "${text}".` });
     const pattern = patterns.get(key);
     if (pattern && !isVocabulary(key)) problems.push(...placeholderProblems(key, pattern, text));
   }
@@ -120,7 +121,9 @@ function withLowered(values: WordValues): WordValues {
 
 /** The first letter small, unless what follows says that it is a name of capitals (`TRX`, `I`). */
 export function lowered(text: string): string {
-  return /^\p{Lu}(\p{Ll}|(?<=A) )/u.test(text) ? (text[0] as string).toLowerCase() + text.slice(1) : text;
+  return /^\p{Lu}(\p{Ll}|(?<=A) )/u.test(text)
+    ? (text[0] as string).toLowerCase() + text.slice(1)
+    : text;
 }
 
 /** The first letter large, as at the start of a sentence. */

@@ -19,9 +19,18 @@ export function parseDay(text: string): Reading<Day> {
     return misread('not-a-date', `says ${text}, a year that is surely a slip`, '2026-10-05');
   }
   const last = lastOfMonth(Number(year), Number(month));
-  if (last === undefined) return misread('not-a-date', `says ${text}, but there is no month ${month}`, dayAndMonthSwapped(year, month, day));
+  if (last === undefined)
+    return misread(
+      'not-a-date',
+      `says ${text}, but there is no month ${month}`,
+      dayAndMonthSwapped(year, month, day),
+    );
   if (Number(day) < 1 || Number(day) > last) {
-    return misread('not-a-date', `says ${text}, a day that the calendar does not have`, `${year}-${month}-${last}`);
+    return misread(
+      'not-a-date',
+      `says ${text}, a day that the calendar does not have`,
+      `${year}-${month}-${last}`,
+    );
   }
   return read(text);
 }
@@ -34,7 +43,9 @@ function lastOfMonth(year: number, month: number): number | undefined {
 /** What a date was meant as whose month is none: day and month the other way round, else December. */
 function dayAndMonthSwapped(year: string, month: string, day: string): string {
   const last = lastOfMonth(Number(year), Number(day));
-  return last !== undefined && Number(month) >= 1 && Number(month) <= last ? `${year}-${day}-${month}` : `${year}-12-${day}`;
+  return last !== undefined && Number(month) >= 1 && Number(month) <= last
+    ? `${year}-${day}-${month}`
+    : `${year}-12-${day}`;
 }
 
 function dateMeant(text: string): string {

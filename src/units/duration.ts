@@ -14,9 +14,20 @@ const LONGEST_S = 86_400;
 const LONGEST_MIN = 1_440;
 const KNOWN_UNITS = ['s', 'min', 'breath', 'breaths'];
 const UNITS_MEANT: Readonly<Record<string, string>> = {
-  sec: 's', secs: 's', second: 's', seconds: 's', "''": 's', '"': 's',
-  m: 'min', mins: 'min', minute: 'min', minutes: 'min', "'": 'min',
-  breathe: 'breaths', breathes: 'breaths', br: 'breaths',
+  sec: 's',
+  secs: 's',
+  second: 's',
+  seconds: 's',
+  "''": 's',
+  '"': 's',
+  m: 'min',
+  mins: 'min',
+  minute: 'min',
+  minutes: 'min',
+  "'": 'min',
+  breathe: 'breaths',
+  breathes: 'breaths',
+  br: 'breaths',
 };
 
 export function milliseconds(range: Interval): Duration {
@@ -39,9 +50,15 @@ export function parseDuration(text: string): Reading<Duration> {
   if (unit === 's') return inMilliseconds(amount, LONGEST_S, 's', 1);
   if (unit === 'min') return inMilliseconds(amount, LONGEST_MIN, 'min', 60);
   if (unit === 'breath' || unit === 'breaths') return inBreaths(amount);
-  if (/^h(ours?|rs?)?$/i.test(unit)) return misread('unit-unknown', 'is written in s or min', inUnit(amount, 60, 'min'));
+  if (/^h(ours?|rs?)?$/i.test(unit))
+    return misread('unit-unknown', 'is written in s or min', inUnit(amount, 60, 'min'));
   const meant = unitMeant(unit.toLowerCase());
-  if (/['"]/.test(unit)) return misread('unit-unknown', `has a mark (${unit}) for its unit`, `${amount} ${meant ?? 's'}`);
+  if (/['"]/.test(unit))
+    return misread(
+      'unit-unknown',
+      `has a mark (${unit}) for its unit`,
+      `${amount} ${meant ?? 's'}`,
+    );
   return meant
     ? misread('unit-unknown', `has the unit "${unit}", which is not known`, `${amount} ${meant}`)
     : misread('unit-unknown', `has "${unit}" for a unit; known are s, min and breaths`);
@@ -70,7 +87,11 @@ function inBreaths(amount: string): Reading<Duration> {
   if (reading.ok) return read({ unit: 'breaths', range: reading.value });
   const { check, says, write } = reading.misread;
   if (/^0+$/.test(amount)) return misread(check, says, '0 s');
-  return misread(check, says, write === undefined ? undefined : `${write} ${write === '1' ? 'breath' : 'breaths'}`);
+  return misread(
+    check,
+    says,
+    write === undefined ? undefined : `${write} ${write === '1' ? 'breath' : 'breaths'}`,
+  );
 }
 
 function minutesAndSeconds(minutes: string, seconds: string): Reading<Duration> {
@@ -84,24 +105,43 @@ function minutesAndSeconds(minutes: string, seconds: string): Reading<Duration> 
 
 function withoutUnit(text: string): Reading<Duration> {
   const clock = /^(\d+)(?::|\s*min\s*)(\d+)\s*s?$/.exec(text);
-  if (clock) return misread('not-understood', `says "${text}", which lacks a unit or a space`, `${clock[1]} min ${Number(clock[2])} s`);
+  if (clock)
+    return misread(
+      'not-understood',
+      `says "${text}", which lacks a unit or a space`,
+      `${clock[1]} min ${Number(clock[2])} s`,
+    );
   const tail = /^(\S+)\s*(s|min|breaths?)$/.exec(text);
   const unclear = tail && whyNoNumber(tail[1] as string);
   if (unclear && !unclear.ok && unclear.misread.check === 'number-unclear') return unclear;
   const worded = /^([\d.]+)\s*(?:to|bis|or|~)\s*([\d.]+)\s*(s|min|breaths)$/.exec(text);
-  if (worded) return misread('not-understood', `says "${text}", but a range has a hyphen between its numbers`, `${worded[1]}-${worded[2]} ${worded[3]}`);
+  if (worded)
+    return misread(
+      'not-understood',
+      `says "${text}", but a range has a hyphen between its numbers`,
+      `${worded[1]}-${worded[2]} ${worded[3]}`,
+    );
   const twoUnits = /^(\d[\d.]*)\s*(s|min)\s*[-–]\s*(\d[\d.]*)\s*(s|min)$/.exec(text);
   if (twoUnits) {
     const [, low = '', lowUnit, high = '', highUnit] = twoUnits;
-    const seconds = [inUnit(low, lowUnit === 'min' ? 60 : 1, 's'), inUnit(high, highUnit === 'min' ? 60 : 1, 's')];
-    const right = lowUnit === highUnit ? `${low}-${high} ${lowUnit}` : seconds.join('-').replace(' s', '');
-    return misread('not-understood', 'has a unit inside its range; a range has one unit, after it', right);
+    const seconds = [
+      inUnit(low, lowUnit === 'min' ? 60 : 1, 's'),
+      inUnit(high, highUnit === 'min' ? 60 : 1, 's'),
+    ];
+    const right =
+      lowUnit === highUnit ? `${low}-${high} ${lowUnit}` : seconds.join('-').replace(' s', '');
+    return misread(
+      'not-understood',
+      'has a unit inside its range; a range has one unit, after it',
+      right,
+    );
   }
   if (/^[\d.,]+(\s*[-–]\s*[\d.,]+)?$/.test(text)) {
     const checked = parseThousandthsRange(text, LONGEST_S, 's');
     return checked.ok ? misread('unit-missing', 'needs a unit', `${text} s`) : checked;
   }
-  if (/^-\s*\d/.test(text)) return misread('out-of-range', `says ${text}, which is below zero`, '30 s');
+  if (/^-\s*\d/.test(text))
+    return misread('out-of-range', `says ${text}, which is below zero`, '30 s');
   const checked = parseThousandthsRange(text, LONGEST_S, 's');
   if (!checked.ok && checked.misread.check === 'number-unclear') return checked;
   return misread('not-understood', `says "${text}", which is no length of time`, '30 s');

@@ -8,7 +8,12 @@ export const KG_PER_LB = 0.45359237;
 
 /** Amounts are in thousandths of the unit; percents in thousandths of a percent. */
 export type Load =
-  | { readonly kind: 'mass'; readonly unit: 'kg' | 'lb'; readonly pieces: number; readonly amount: Interval }
+  | {
+      readonly kind: 'mass';
+      readonly unit: 'kg' | 'lb';
+      readonly pieces: number;
+      readonly amount: Interval;
+    }
   | { readonly kind: 'band'; readonly band: string }
   | { readonly kind: 'body-weight'; readonly percent: Interval | null }
   | { readonly kind: 'rm'; readonly reps: Interval }
@@ -42,15 +47,19 @@ export function parseLoad(text: string, bands: readonly string[]): Reading<Load>
 function massOf(pieces: string | undefined, amount: string, unit: 'kg' | 'lb'): Reading<Load> {
   const reading = parseThousandthsRange(amount, HEAVIEST, unit);
   if (!reading.ok) return reading;
-  if (reading.value[0] <= 0) return misread('out-of-range', `says ${amount} ${unit}, which is no load`, 'body weight');
+  if (reading.value[0] <= 0)
+    return misread('out-of-range', `says ${amount} ${unit}, which is no load`, 'body weight');
   const count = pieces === undefined ? read(1) : parseCount(pieces, MOST_PIECES);
-  return count.ok ? read({ kind: 'mass', unit, pieces: count.value, amount: reading.value }) : withTail(count, `x ${amount} ${unit}`);
+  return count.ok
+    ? read({ kind: 'mass', unit, pieces: count.value, amount: reading.value })
+    : withTail(count, `x ${amount} ${unit}`);
 }
 
 function shareOf(amount: string, of: 'body weight' | '1rm'): Reading<Load> {
   const reading = parseThousandthsRange(amount, MOST_PERCENT, `% ${of}`);
   if (!reading.ok) return reading;
-  if (reading.value[0] <= 0) return misread('out-of-range', `says ${amount} %, which is no load`, 'body weight');
+  if (reading.value[0] <= 0)
+    return misread('out-of-range', `says ${amount} %, which is no load`, 'body weight');
   return read(
     of === '1rm'
       ? { kind: 'percent-1rm', percent: reading.value }
@@ -58,7 +67,10 @@ function shareOf(amount: string, of: 'body weight' | '1rm'): Reading<Load> {
   );
 }
 
-function withTail({ misread: { check, says, write } }: Extract<Reading<never>, { ok: false }>, tail: string): Reading<never> {
+function withTail(
+  { misread: { check, says, write } }: Extract<Reading<never>, { ok: false }>,
+  tail: string,
+): Reading<never> {
   return misread(check, says, write === undefined ? undefined : `${write} ${tail}`);
 }
 
@@ -67,17 +79,34 @@ function noLoad(text: string): Reading<never> {
     const checked = parseThousandthsRange(text, HEAVIEST, 'kg');
     return checked.ok ? misread('unit-missing', 'needs a unit', `${text} kg`) : checked;
   }
-  const meant = /^([\d.]+(?:\s*[-–]\s*[\d.]+)?)\s*(kgs?|kilos?|kilograms?|lbs?|pounds?|g|grams?)\.?$/i.exec(text);
+  const meant =
+    /^([\d.]+(?:\s*[-–]\s*[\d.]+)?)\s*(kgs?|kilos?|kilograms?|lbs?|pounds?|g|grams?)\.?$/i.exec(
+      text,
+    );
   if (meant) {
     const [, amount = '', unit = ''] = meant;
-    return misread('unit-unknown', `has the unit "${unit}", which is not known`, inKnownUnit(amount, unit));
+    return misread(
+      'unit-unknown',
+      `has the unit "${unit}", which is not known`,
+      inKnownUnit(amount, unit),
+    );
   }
-  const nearly = text.toLowerCase().replace('×', ' x ').replace(/\s*(kg|lb)\s*-\s*/, '-').replace(/\bbodyweight\b/, 'body weight').replace(/\s+/g, ' ');
-  if (/\d/.test(text) && nearly !== text && parseLoad(nearly, []).ok) return misread('not-understood', `says "${text}"`, nearly);
+  const nearly = text
+    .toLowerCase()
+    .replace('×', ' x ')
+    .replace(/\s*(kg|lb)\s*-\s*/, '-')
+    .replace(/\bbodyweight\b/, 'body weight')
+    .replace(/\s+/g, ' ');
+  if (/\d/.test(text) && nearly !== text && parseLoad(nearly, []).ok)
+    return misread('not-understood', `says "${text}"`, nearly);
   if (/%\s*$/.test(text)) {
     return misread('not-understood', `says "${text}", but not of what`, `${text.trim()} 1rm`);
   }
-  return misread('not-understood', `says "${text}", which is neither a weight nor a band of practice.yaml`, '4 kg');
+  return misread(
+    'not-understood',
+    `says "${text}", which is neither a weight nor a band of practice.yaml`,
+    '4 kg',
+  );
 }
 
 function inKnownUnit(amount: string, unit: string): string | undefined {

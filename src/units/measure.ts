@@ -1,6 +1,14 @@
 // The smaller measures of a dose and a plan: tempo, effort, percentages, angles, pain, intervals of days.
 import { type Interval, mapEnds } from './interval.ts';
-import { isTooLarge, LARGEST, parseCounts, parseThousandths, parseThousandthsRange, THOUSANDTHS, whyNoNumber } from './number.ts';
+import {
+  isTooLarge,
+  LARGEST,
+  parseCounts,
+  parseThousandths,
+  parseThousandthsRange,
+  THOUSANDTHS,
+  whyNoNumber,
+} from './number.ts';
 import { misread, type Reading, read } from './reading.ts';
 
 /** Seconds of the four phases in the order done, in milliseconds: first move, pause, second move, pause. */
@@ -28,7 +36,12 @@ export function parseTempo(text: string): Reading<Tempo> {
 /** Effort or pain on a scale of 0 to 10: one number or a range, as numbers. */
 export function parseScale(text: string): Reading<Interval> {
   const outOf = /^(\d+)\s*(?:\/|of|out of)\s*10$/.exec(text);
-  if (outOf) return misread('not-understood', `says "${text}"; that it goes to 10 is understood`, outOf[1] as string);
+  if (outOf)
+    return misread(
+      'not-understood',
+      `says "${text}"; that it goes to 10 is understood`,
+      outOf[1] as string,
+    );
   const reading = parseThousandthsRange(text, WORST, '');
   if (!reading.ok) {
     const { check, says, write } = reading.misread;
@@ -53,11 +66,18 @@ export function parsePercent(text: string, least: number, most: number): Reading
   const match = /^([^%]*[^%\s])\s*%$/.exec(text);
   if (!match) {
     const of = /^([\d.]+)\s*%\s*(?:of\s+)?[a-z0-9 ]+$/i.exec(text);
-    if (of) return misread('unit-unknown', `says "${text}", but is a plain percentage`, `${of[1]} %`);
+    if (of)
+      return misread('unit-unknown', `says "${text}", but is a plain percentage`, `${of[1]} %`);
     const worded = /^([\d.]+)\s*([a-z]+)$/i.exec(text);
-    if (worded) return misread('unit-unknown', `says "${text}", but is a percentage`, /^per/i.test(worded[2] as string) ? `${worded[1]} %` : '5 %');
+    if (worded)
+      return misread(
+        'unit-unknown',
+        `says "${text}", but is a percentage`,
+        /^per/i.test(worded[2] as string) ? `${worded[1]} %` : '5 %',
+      );
     const bare = whyNoNumber(text);
-    if (bare && !bare.ok) return misread(bare.misread.check, bare.misread.says, `${bare.misread.write ?? '50'} %`);
+    if (bare && !bare.ok)
+      return misread(bare.misread.check, bare.misread.says, `${bare.misread.write ?? '50'} %`);
     return misread('unit-missing', 'needs a % after the number', `${text} %`);
   }
   const reading = parseThousandths(match[1] as string, LARGEST);
@@ -73,16 +93,27 @@ export function parsePercent(text: string, least: number, most: number): Reading
 
 export function parseAngleRange(text: string): Reading<AngleRange> {
   const match = /^(-?\d+)\s*(?:-|–|to)\s*(-?\d+)\s*(.*)$/.exec(text);
-  if (!match) return misread('not-understood', `says "${text}", which is no range of a joint`, '10-60 degrees');
+  if (!match)
+    return misread(
+      'not-understood',
+      `says "${text}", which is no range of a joint`,
+      '10-60 degrees',
+    );
   const [, first = '', second = '', unit] = match;
-  const unclear = [first, second].map((end) => whyNoNumber(end.replace(/^-/, ''))).find((problem) => problem?.ok === false);
+  const unclear = [first, second]
+    .map((end) => whyNoNumber(end.replace(/^-/, '')))
+    .find((problem) => problem?.ok === false);
   if (unclear) return misread(unclear.misread.check, unclear.misread.says, '10-60 degrees');
   if (unit !== 'degrees') {
     return misread('unit-missing', 'needs the word degrees', `${first}-${second} degrees`);
   }
   const range = [Number(first), Number(second)] as const;
   if (range[0] > range[1]) {
-    return misread('range-reversed', 'has its range the wrong way round', `${second}-${first} degrees`);
+    return misread(
+      'range-reversed',
+      'has its range the wrong way round',
+      `${second}-${first} degrees`,
+    );
   }
   if (range[0] < -180 || range[1] > 360) {
     return misread('out-of-range', `says ${text}, further than a joint goes`, '10-60 degrees');
@@ -101,10 +132,13 @@ export function parseEvery(text: string): Reading<number> {
   const reading = parseCounts(match[1] as string, 60);
   if (!reading.ok) {
     const { check, says, write } = reading.misread;
-    return misread(check, says, write === undefined ? undefined : `${write} ${write === '1' ? 'day' : 'days'}`);
+    return misread(
+      check,
+      says,
+      write === undefined ? undefined : `${write} ${write === '1' ? 'day' : 'days'}`,
+    );
   }
   return reading.value[0] === reading.value[1]
     ? read(reading.value[0])
     : misread('not-understood', 'takes one number of days', `${reading.value[0]} days`);
 }
-

@@ -7,7 +7,8 @@ import { misread, type Reading, read } from './reading.ts';
 export const THOUSANDTHS = 1000;
 
 const PLAIN = /^(?:0|[1-9]\d*)(?:\.\d+)?$/;
-const LOOK_ALIKE = /^[+-]?(?:0[xob][\da-f]+|0\d[\d.]*|[\d_]*\d[\d_]*e[+-]?\d+|\d+(?:_\d+)+|\.\d+|\d+\.|\.(?:nan|inf))$/i;
+const LOOK_ALIKE =
+  /^[+-]?(?:0[xob][\da-f]+|0\d[\d.]*|[\d_]*\d[\d_]*e[+-]?\d+|\d+(?:_\d+)+|\.\d+|\d+\.|\.(?:nan|inf))$/i;
 const LARGEST_COUNT = 10_000;
 /** Beyond any number that is meant; its thousandths are still exact. */
 export const LARGEST = 1_000_000_000;
@@ -29,14 +30,22 @@ export function whyNoNumber(text: string): Reading<never> | undefined {
   }
   if (/^-\s*\d/.test(text)) return belowZero(text);
   if (PLAIN.test(text.replace(/^\+\s*/, ''))) {
-    return misread('not-understood', `says ${text}, but is written without a sign`, text.replace(/^\+\s*/, ''));
+    return misread(
+      'not-understood',
+      `says ${text}, but is written without a sign`,
+      text.replace(/^\+\s*/, ''),
+    );
   }
   return misread('not-understood', `says "${text}", which is no number`);
 }
 
 function belowZero(text: string): Reading<never> {
   const above = text.replace(/^-\s*/, '');
-  return misread('out-of-range', `says ${text}, which is below zero`, PLAIN.test(above) && Number(above) > 0 ? above : undefined);
+  return misread(
+    'out-of-range',
+    `says ${text}, which is below zero`,
+    PLAIN.test(above) && Number(above) > 0 ? above : undefined,
+  );
 }
 
 function plainForm(text: string): string | undefined {
@@ -88,13 +97,21 @@ export function parseThousandthsRange(
   }
   const joined = /^([\d.]+)\s*(to|bis|or|~|—|−|‒|―|\.\.+|\/)\s*([\d.]+)$/.exec(text);
   if (joined) {
-    return misread('not-understood', `says "${text}", but a range has a hyphen between its numbers`, withUnit(`${joined[1]}-${joined[3]}`, unit));
+    return misread(
+      'not-understood',
+      `says "${text}", but a range has a hyphen between its numbers`,
+      withUnit(`${joined[1]}-${joined[3]}`, unit),
+    );
   }
   const ends = rangeEnds(text);
   if (!ends) {
     return /^-/.test(text)
       ? completed(belowZero(text), unit)
-      : misread('not-understood', `says "${text}", which is neither a number nor a range`, withUnit('8-12', unit));
+      : misread(
+          'not-understood',
+          `says "${text}", which is neither a number nor a range`,
+          withUnit('8-12', unit),
+        );
   }
   const low = parseThousandths(ends[0], largest);
   if (!low.ok) return completed(low, unit);
@@ -135,17 +152,32 @@ export function parseCount(text: string, largest = LARGEST_COUNT): Reading<numbe
 export function parseCounts(text: string, largest = LARGEST_COUNT): Reading<Interval> {
   const reading = parseThousandthsRange(text, LARGEST, '');
   const atMost = misread('out-of-range', `says ${text}, but is ${largest} at the most`);
-  if (!reading.ok) return withoutUnit(text) ?? (isTooLarge(reading, text) ? atMost : inWholeNumbers(reading, text));
+  if (!reading.ok)
+    return (
+      withoutUnit(text) ?? (isTooLarge(reading, text) ? atMost : inWholeNumbers(reading, text))
+    );
   const [low, high] = reading.value;
   if (low % THOUSANDTHS !== 0 || high % THOUSANDTHS !== 0) {
     const whole = [low, high].map((end) => Math.max(1, Math.round(end / THOUSANDTHS)));
-    return misread('not-a-count', `says ${text}, but is counted in whole numbers`, [...new Set(whole)].join('-'));
+    return misread(
+      'not-a-count',
+      `says ${text}, but is counted in whole numbers`,
+      [...new Set(whole)].join('-'),
+    );
   }
   if (/\./.test(text)) {
-    return misread('number-unclear', `says ${text}, but is counted in whole numbers`, text.replace(/\.0+/g, ''));
+    return misread(
+      'number-unclear',
+      `says ${text}, but is counted in whole numbers`,
+      text.replace(/\.0+/g, ''),
+    );
   }
   if (low < THOUSANDTHS) {
-    return misread('out-of-range', `says ${text}, but is 1 or more`, high > THOUSANDTHS ? `1-${high / THOUSANDTHS}` : '1');
+    return misread(
+      'out-of-range',
+      `says ${text}, but is 1 or more`,
+      high > THOUSANDTHS ? `1-${high / THOUSANDTHS}` : '1',
+    );
   }
   if (high > largest * THOUSANDTHS) {
     return atMost;
@@ -165,19 +197,44 @@ function inWholeNumbers(reading: Reading<never>, text: string): Reading<never> {
   if (check !== 'decimal-comma') return reading;
   const whole = text
     .replace(/(\d),(\d{3})(?!\d)/g, '$1$2')
-    .replace(/\d+,\d+/g, (number) => String(Math.max(1, Math.round(Number(number.replace(',', '.'))))));
+    .replace(/\d+,\d+/g, (number) =>
+      String(Math.max(1, Math.round(Number(number.replace(',', '.'))))),
+    );
   return misread(check, 'has a comma between digits, but is counted in whole numbers', whole);
 }
 
-const NUMBER_WORDS = ['', 'one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine', 'ten', 'eleven', 'twelve'];
+const NUMBER_WORDS = [
+  '',
+  'one',
+  'two',
+  'three',
+  'four',
+  'five',
+  'six',
+  'seven',
+  'eight',
+  'nine',
+  'ten',
+  'eleven',
+  'twelve',
+];
 const OFTEN = ['', 'once', 'twice'];
 
 /** What a count written with a unit, or in words, should be. */
 function withoutUnit(text: string): Reading<never> | undefined {
-  const inWords = Math.max(NUMBER_WORDS.indexOf(text.toLowerCase()), OFTEN.indexOf(text.toLowerCase()));
-  if (inWords > 0) return misread('not-understood', `says "${text}", but is written in digits`, String(inWords));
+  const inWords = Math.max(
+    NUMBER_WORDS.indexOf(text.toLowerCase()),
+    OFTEN.indexOf(text.toLowerCase()),
+  );
+  if (inWords > 0)
+    return misread('not-understood', `says "${text}", but is written in digits`, String(inWords));
   const bySets = /^([1-9]\d*)\s*[x×*]\s*([1-9]\d*)$/i.exec(text);
-  if (bySets) return misread('not-understood', `says "${text}", but takes one number; how many sets is said under "sets"`, bySets[2] as string);
+  if (bySets)
+    return misread(
+      'not-understood',
+      `says "${text}", but takes one number; how many sets is said under "sets"`,
+      bySets[2] as string,
+    );
   const match = /^([\d–-]+)\s*[a-z]+$/i.exec(text);
   return match?.[1]
     ? misread('unit-unknown', `says "${text}", but is a bare count, with no unit`, match[1])

@@ -32,8 +32,12 @@ export function read<T>(value: T): Reading<T> {
 }
 
 /** The same reading, without a form to write that would itself be refused. */
-export function withSoundForm<T>(reading: Reading<T>, parse: (text: string) => Reading<T>): Reading<T> {
-  if (reading.ok || reading.misread.write === undefined || parse(reading.misread.write).ok) return reading;
+export function withSoundForm<T>(
+  reading: Reading<T>,
+  parse: (text: string) => Reading<T>,
+): Reading<T> {
+  if (reading.ok || reading.misread.write === undefined || parse(reading.misread.write).ok)
+    return reading;
   return misread(reading.misread.check, reading.misread.says);
 }
 

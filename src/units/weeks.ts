@@ -10,7 +10,10 @@ export function parseWindow(text: string, weeks: number): Reading<WeekRange> {
   if (/^\d+$/.test(text)) {
     const bare = parseCount(text);
     if (!bare.ok) return bare;
-    return misread('weeks-unclear', `says ${text}, which could be "in week ${text}" (write ${text}-${text}) or "for ${text} weeks" (write 1-${text})`);
+    return misread(
+      'weeks-unclear',
+      `says ${text}, which could be "in week ${text}" (write ${text}-${text}) or "for ${text} weeks" (write 1-${text})`,
+    );
   }
   return within(parseCounts(text), text, weeks);
 }
@@ -22,7 +25,10 @@ export function parseWeeks(text: string, weeks: number): Reading<WeekRange> {
 
 function within(reading: Reading<WeekRange>, text: string, weeks: number): Reading<WeekRange> {
   if (reading.ok && reading.value[1] > weeks) {
-    return misread('weeks-outside', `says ${text}, but the plan has ${weeks} ${weeks === 1 ? 'week' : 'weeks'}`);
+    return misread(
+      'weeks-outside',
+      `says ${text}, but the plan has ${weeks} ${weeks === 1 ? 'week' : 'weeks'}`,
+    );
   }
   return reading;
 }

@@ -2,7 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import { checkFolder } from '../../src/check/folder-checks.ts';
 import { type FolderUnderCheck, looksPersonal } from '../../src/check/looks-personal.ts';
-import { accept, checkSetting, plan, practice, PLAN_SOURCE, session } from './records.ts';
+import { accept, checkSetting, PLAN_SOURCE, plan, practice, session } from './records.ts';
 
 function found(text: string, more: Partial<FolderUnderCheck> = {}, file = 'plans/M-0412.yaml') {
   return looksPersonal({

@@ -2,8 +2,8 @@
 import { describe, expect, it } from 'vitest';
 import { PLAN_CHECKS, settingOf } from '../../src/check/plan-checks.ts';
 import { settingFindings } from '../../src/check/practice-settings.ts';
-import { CHECKS } from '../../src/finding/checks.ts';
 import type { CheckName, Severity } from '../../src/finding/checks.ts';
+import { CHECKS } from '../../src/finding/checks.ts';
 import type { Accept } from '../../src/model/plan.ts';
 import {
   accept,

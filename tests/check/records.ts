@@ -1,8 +1,9 @@
 // Small records for the tests of the checks: each function fills in what a test does not care about.
 // The numbers come from the compute floor, so a test writes a plan and not its sums.
-import { planNumbers } from '../../src/compute/plan-numbers.ts';
-import { checkPlan, settingOf } from '../../src/check/plan-checks.ts';
+
 import type { PlanUnderCheck } from '../../src/check/plan-check.ts';
+import { checkPlan, settingOf } from '../../src/check/plan-checks.ts';
+import { planNumbers } from '../../src/compute/plan-numbers.ts';
 import type { CheckName } from '../../src/finding/checks.ts';
 import type { Finding } from '../../src/finding/finding.ts';
 import type { Place, SourceText } from '../../src/finding/place.ts';

@@ -5,22 +5,31 @@ import { describe, expect, it } from 'vitest';
 import type { Purpose } from '../../src/model/exercise.ts';
 import { doseSentence } from '../../src/render/dose-sentence.ts';
 import type { Order } from '../../src/units/side.ts';
-import { english, itemWeekOf, type ItemWeekSettings, type Written } from './records.ts';
+import { english, type ItemWeekSettings, itemWeekOf, type Written } from './records.ts';
 
 const words = english();
 
 const count = (most: number) =>
-  fc.tuple(fc.integer({ min: 1, max: most }), fc.integer({ min: 0, max: 4 })).map(([low, more]) =>
-    more === 0 ? String(low) : `${low}-${low + more}`,
-  );
+  fc
+    .tuple(fc.integer({ min: 1, max: most }), fc.integer({ min: 0, max: 4 }))
+    .map(([low, more]) => (more === 0 ? String(low) : `${low}-${low + more}`));
 const sets = fc.oneof(fc.constant('1'), fc.integer({ min: 2, max: 5 }).map(String), count(4));
 const reps = fc.oneof(count(20), fc.array(count(20), { minLength: 1, maxLength: 7 }));
 const seconds = fc.integer({ min: 1, max: 59 }).map((n) => `${n} s`);
 const load = fc.constantFrom('medium band', '4 kg', '3 x 3.5 kg', '8 rm', '20 % body weight');
 
-const counted = fc.record({ reps, sets, hold: seconds, load, effort: count(5), pause: seconds, rest: seconds }, { requiredKeys: ['reps'] });
-const tempo = fc.record({ reps, sets, tempo: fc.constantFrom('3-1-2-0', '2-0-4-1'), load, rest: seconds }, { requiredKeys: ['reps', 'tempo'] });
-const timed = fc.record({ time: seconds, reps: count(5), sets, pause: seconds, rest: seconds }, { requiredKeys: ['time'] });
+const counted = fc.record(
+  { reps, sets, hold: seconds, load, effort: count(5), pause: seconds, rest: seconds },
+  { requiredKeys: ['reps'] },
+);
+const tempo = fc.record(
+  { reps, sets, tempo: fc.constantFrom('3-1-2-0', '2-0-4-1'), load, rest: seconds },
+  { requiredKeys: ['reps', 'tempo'] },
+);
+const timed = fc.record(
+  { time: seconds, reps: count(5), sets, pause: seconds, rest: seconds },
+  { requiredKeys: ['time'] },
+);
 
 /** A list has its own number of sets. */
 function sound(dose: Record<string, unknown>): Written {
@@ -47,7 +56,12 @@ function swapped(text: string): string {
 /** The numbers that a dose has written, as its sentence must have them; 1 may be "once". */
 function numbersIn(written: Written, isCircuit: boolean): string[] {
   const { sets: _, rest: __, pause: ___, tempo: pace, ...said } = written;
-  const phases = pace === undefined ? [] : String(pace).split('-').filter((n) => n !== '0');
+  const phases =
+    pace === undefined
+      ? []
+      : String(pace)
+          .split('-')
+          .filter((n) => n !== '0');
   // A circuit has no list of reps: that is refused before.
   const values = isCircuit && Array.isArray(said.reps) ? [] : Object.values(said).flat();
   return [...values.flatMap((value) => String(value).match(/\d+(\.\d+)?/g) ?? []), ...phases];
@@ -61,7 +75,8 @@ function expectSound(text: string): void {
 function expectNumbers(text: string, numbers: readonly string[]): void {
   for (const number of numbers) {
     const isOne = number === '1' && /\bonce\b|hold for|keep going/i.test(text);
-    if (!isOne) expect(text).toMatch(new RegExp(`(?<![\\d.])${number.replace('.', '\\.')}(?![\\d]|\\.\\d)`));
+    if (!isOne)
+      expect(text).toMatch(new RegExp(`(?<![\\d.])${number.replace('.', '\\.')}(?![\\d]|\\.\\d)`));
   }
 }
 
@@ -73,7 +88,8 @@ describe('every dose sentence', () => {
         expectSound(text);
         expect(text).toMatch(/left leg/i);
         expect(text).toMatch(/right leg/i);
-        if (!text.includes('In each round')) expectNumbers(text, [...numbersIn(left, circuit), ...numbersIn(right, circuit)]);
+        if (!text.includes('In each round'))
+          expectNumbers(text, [...numbersIn(left, circuit), ...numbersIn(right, circuit)]);
       }),
       { numRuns: 1000 },
     );
@@ -124,15 +140,26 @@ describe('every dose sentence', () => {
 });
 
 const fixed = fc.integer({ min: 2, max: 30 });
-const pairs = fc.record({ reps: fc.tuple(fixed, fixed), sets: fc.tuple(fc.integer({ min: 1, max: 5 }), fc.integer({ min: 1, max: 5 })), order });
+const pairs = fc.record({
+  reps: fc.tuple(fixed, fixed),
+  sets: fc.tuple(fc.integer({ min: 1, max: 5 }), fc.integer({ min: 1, max: 5 })),
+  order,
+});
 
 /** Who does how many: "8 times with the left leg" and, rounds and all, of a side alone. */
 function claims(text: string): string[] {
-  const sideFirst = [...text.matchAll(/(Left leg first|Then the right leg): (?:(\d+) rounds? of )?(\d+) times/g)].map(
-    ([, side, rounds = '1', reps]) => `${reps} x ${rounds} ${/left/i.test(side ?? '') ? 'left' : 'right'}`,
+  const sideFirst = [
+    ...text.matchAll(/(Left leg first|Then the right leg): (?:(\d+) rounds? of )?(\d+) times/g),
+  ].map(
+    ([, side, rounds = '1', reps]) =>
+      `${reps} x ${rounds} ${/left/i.test(side ?? '') ? 'left' : 'right'}`,
   );
-  const turns = [...text.matchAll(/(\d+) times with the (left|right) leg/g)].map(([, reps, side]) => `${reps} ${side}`);
-  const extra = [...text.matchAll(/(one|\d+) extra rounds? with the (left|right) leg only/g)].map(([, n, side]) => `+${n} ${side}`);
+  const turns = [...text.matchAll(/(\d+) times with the (left|right) leg/g)].map(
+    ([, reps, side]) => `${reps} ${side}`,
+  );
+  const extra = [...text.matchAll(/(one|\d+) extra rounds? with the (left|right) leg only/g)].map(
+    ([, n, side]) => `+${n} ${side}`,
+  );
   return [...sideFirst, ...turns, ...extra];
 }
 
@@ -150,7 +177,11 @@ describe('left and right', () => {
         const expected =
           how === 'all-sets'
             ? [`${a} x ${m} left`, `${b} x ${n} right`]
-            : [`${a} left`, `${b} right`, `+${Math.abs(m - n) === 1 ? 'one' : Math.abs(m - n)} ${m > n ? 'left' : 'right'}`];
+            : [
+                `${a} left`,
+                `${b} right`,
+                `+${Math.abs(m - n) === 1 ? 'one' : Math.abs(m - n)} ${m > n ? 'left' : 'right'}`,
+              ];
         expect([...text].sort()).toEqual(expected.sort());
       }),
       { numRuns: 500 },

@@ -39,9 +39,7 @@ describe('the dose sentence', () => {
     if (!most.ok) throw new Error('40.5 kg is a load');
     const item = itemWeekOf({ sides: 'middle', dose: { reps: 5, load: '70 % 1rm' } });
     const settings = { item, isCircuit: false, words };
-    expect(doseSentence({ ...settings, oneRepMax: most.value })).toBe(
-      '5 times, holding 28.4 kg.',
-    );
+    expect(doseSentence({ ...settings, oneRepMax: most.value })).toBe('5 times, holding 28.4 kg.');
     expect(doseSentence({ ...settings, oneRepMax: null })).toBe(
       '5 times, with 70 % of the most that you can lift once.',
     );
@@ -50,10 +48,30 @@ describe('the dose sentence', () => {
 
 describe('a circuit', () => {
   it.each([
-    [[1, 2], 2, 60_000, 'Exercises 1 and 2 go together: do 1, then 2. That is one round. Do 2 rounds, with 1 minute of rest in between.'],
-    [[3, 4, 5], 3, 0, 'Exercises 3 to 5 go together: do 3, then 4, then 5. That is one round. Do 3 rounds, one straight after the other.'],
-    [[4], 2, 30_000, 'Exercise 4: do it once through. That is one round. Do 2 rounds, with 30 seconds of rest in between.'],
-    [[1, 2], 1, 30_000, 'Exercises 1 and 2 go together: do 1, then 2. That is one round. Do 1 round.'],
+    [
+      [1, 2],
+      2,
+      60_000,
+      'Exercises 1 and 2 go together: do 1, then 2. That is one round. Do 2 rounds, with 1 minute of rest in between.',
+    ],
+    [
+      [3, 4, 5],
+      3,
+      0,
+      'Exercises 3 to 5 go together: do 3, then 4, then 5. That is one round. Do 3 rounds, one straight after the other.',
+    ],
+    [
+      [4],
+      2,
+      30_000,
+      'Exercise 4: do it once through. That is one round. Do 2 rounds, with 30 seconds of rest in between.',
+    ],
+    [
+      [1, 2],
+      1,
+      30_000,
+      'Exercises 1 and 2 go together: do 1, then 2. That is one round. Do 1 round.',
+    ],
   ] as const)('of %j, %i rounds', (numbers, rounds, rest, says) => {
     expect(togetherSentence(words, numbers, rounds, [rest, rest])).toBe(says);
   });

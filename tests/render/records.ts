@@ -3,11 +3,11 @@
 import { readFileSync } from 'node:fs';
 import { parse } from 'yaml';
 import type { ItemWeek, SideWork, Volume } from '../../src/compute/numbers.ts';
+import { startOf } from '../../src/finding/place.ts';
 import type { Dose, DoseKey, DoseValues, MoveOnWhen, Origin, Reps } from '../../src/model/dose.ts';
 import type { Exercise, Level, Limb, Purpose } from '../../src/model/exercise.ts';
 import type { Item } from '../../src/model/plan.ts';
 import type { Practice } from '../../src/model/practice.ts';
-import { startOf } from '../../src/finding/place.ts';
 import { type Words, wordsFrom } from '../../src/render/words.ts';
 import { parseDuration } from '../../src/units/duration.ts';
 import { exactly, type Interval, ZERO } from '../../src/units/interval.ts';
@@ -25,7 +25,11 @@ export const englishPack: unknown = parse(
 );
 
 export function english(own?: Practice['vocabulary']['words']): Words {
-  const reading = wordsFrom(englishPack, { language: 'en', shipped: englishPack, ...(own ? { own } : {}) });
+  const reading = wordsFrom(englishPack, {
+    language: 'en',
+    shipped: englishPack,
+    ...(own ? { own } : {}),
+  });
   if (!reading.ok) throw new Error(reading.problems.map(({ message }) => message).join('\n'));
   return reading.words;
 }
@@ -64,7 +68,10 @@ export function doseFrom(written: Written): Dose {
     pause: got(parseDuration('2 s')),
     rest: got(parseDuration('30 s')),
   };
-  const origins: Partial<Record<DoseKey, Origin>> = { pause: { layer: 'timing' }, rest: { layer: 'timing' } };
+  const origins: Partial<Record<DoseKey, Origin>> = {
+    pause: { layer: 'timing' },
+    rest: { layer: 'timing' },
+  };
   for (const [key, value] of Object.entries(written)) {
     values[key] = valueFrom(key, value);
     origins[key as DoseKey] = { layer: 'exercise' };
@@ -81,7 +88,13 @@ function volumeOf({ values }: Dose): Volume {
   const total: Interval = [sets[0] * reps[0], sets[1] * reps[1]];
   const each = values.time?.range ?? values.hold?.range ?? ZERO;
   const held: Interval = [total[0] * each[0], total[1] * each[1]];
-  return { sets, reps: total, holdMs: held, workMs: values.time || values.hold ? held : total, volumeKg: ZERO };
+  return {
+    sets,
+    reps: total,
+    holdMs: held,
+    workMs: values.time || values.hold ? held : total,
+    volumeKg: ZERO,
+  };
 }
 
 export function workOf(written: Written): SideWork {
@@ -97,27 +110,71 @@ export interface ExerciseSettings {
 
 export function levelOf(exercise: string, settings: Partial<Level> = {}): Level {
   return {
-    id: 'first', name: null, place, exerciseName: exercise, purposes: ['strength'], position: 'standing',
-    sides: 'each', limb: 'leg', order: null, tempoWords: 'down-up', muscles: { prime: [], assist: [] },
-    kit: [], demands: [], tags: [], setup: [], steps: ['Do it'], feel: null, avoid: [], easier: null,
-    harder: null, picture: null, exerciseDose: null, levelDose: null, bounds: null, moveOnWhen: null,
+    id: 'first',
+    name: null,
+    place,
+    exerciseName: exercise,
+    purposes: ['strength'],
+    position: 'standing',
+    sides: 'each',
+    limb: 'leg',
+    order: null,
+    tempoWords: 'down-up',
+    muscles: { prime: [], assist: [] },
+    kit: [],
+    demands: [],
+    tags: [],
+    setup: [],
+    steps: ['Do it'],
+    feel: null,
+    avoid: [],
+    easier: null,
+    harder: null,
+    picture: null,
+    exerciseDose: null,
+    levelDose: null,
+    bounds: null,
+    moveOnWhen: null,
     ...settings,
   };
 }
 
-export function exerciseOf({ id = 'heel-raise', name = 'Heel raise', levels = [{}] }: ExerciseSettings): Exercise {
+export function exerciseOf({
+  id = 'heel-raise',
+  name = 'Heel raise',
+  levels = [{}],
+}: ExerciseSettings): Exercise {
   return {
-    id, name, place, source: place.source,
+    id,
+    name,
+    place,
+    source: place.source,
     levels: levels.map((level) => levelOf(name, level)),
   };
 }
 
 export function itemOf(exercise: Exercise, settings: Partial<Item> = {}): Item {
   return {
-    id: exercise.id, exercise, level: exercise.levels[0] as Level, place, extent: place, windows: null, startWhen: null,
-    fromWeek: [], accepts: [], dose: undefined, sides: undefined, only: undefined, order: undefined,
-    climb: undefined, climbEvery: undefined, note: undefined, priority: undefined, moveOnWhen: undefined,
-    advance: undefined, keyPlaces: new Map(),
+    id: exercise.id,
+    exercise,
+    level: exercise.levels[0] as Level,
+    place,
+    extent: place,
+    windows: null,
+    startWhen: null,
+    fromWeek: [],
+    accepts: [],
+    dose: undefined,
+    sides: undefined,
+    only: undefined,
+    order: undefined,
+    climb: undefined,
+    climbEvery: undefined,
+    note: undefined,
+    priority: undefined,
+    moveOnWhen: undefined,
+    advance: undefined,
+    keyPlaces: new Map(),
     ...settings,
   };
 }
@@ -154,12 +211,18 @@ export function itemWeekOf(settings: ItemWeekSettings): ItemWeek {
   };
   const isMiddle = level.sides === 'middle';
   return {
-    item, level, sides: level.sides, order,
+    item,
+    level,
+    sides: level.sides,
+    order,
     left: isMiddle || only === 'right' ? null : workOf({ ...dose, ...settings.left }),
     right: isMiddle || only === 'left' ? null : workOf({ ...dose, ...settings.right }),
     middle: isMiddle ? workOf(dose) : null,
-    overrides: null, note: settings.note ?? null, priority: 'should',
-    moveOnWhen: settings.moveOnWhen ?? null, advance: settings.advance ?? 'when-ready',
+    overrides: null,
+    note: settings.note ?? null,
+    priority: 'should',
+    moveOnWhen: settings.moveOnWhen ?? null,
+    advance: settings.advance ?? 'when-ready',
     ms: settings.ms ?? [60_000, 90_000],
   };
 }

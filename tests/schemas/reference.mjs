@@ -14,7 +14,11 @@ const TABLES = [
   ['practice', 'TimingFile', '`timing:` in practice.yaml'],
   ['practice', 'WordsFile', '`words:` in practice.yaml'],
   ['exercise', null, '`exercises/<id>.yaml`'],
-  ['exercise', 'LevelFile', 'a level (and every key of the exercise but `exercise` and `levels`, to override it)'],
+  [
+    'exercise',
+    'LevelFile',
+    'a level (and every key of the exercise but `exercise` and `levels`, to override it)',
+  ],
   ['quantities', 'DoseFile', '`dose:`'],
   ['quantities', 'BoundsFile', '`bounds:`'],
   ['quantities', 'MoveOnWhenFile', '`move_on_when:`'],
@@ -28,7 +32,7 @@ const TABLES = [
   ['plan', 'RepsDialFile', 'a dial of `climb:` (reps, sets, hold, time, rest, pause, effort)'],
   ['plan', 'LoadDialFile', 'the dial `load:`'],
   ['plan', 'AcceptFile', 'an entry of `accept:`'],
-  ['people', 'PersonFile', 'an entry of `people.yaml`, under the person\'s code'],
+  ['people', 'PersonFile', "an entry of `people.yaml`, under the person's code"],
 ];
 
 function schemaOf(name) {
@@ -57,7 +61,9 @@ function described(property, schema) {
 
 /** The example of a description in code, and nothing that a table would break at. */
 function cell(description) {
-  return description.replaceAll('|', '\\|').replace(/Example: (.+?)\.?$/, (_, example) => `Example: \`${example.replaceAll('`', "'")}\``);
+  return description
+    .replaceAll('|', '\\|')
+    .replace(/Example: (.+?)\.?$/, (_, example) => `Example: \`${example.replaceAll('`', "'")}\``);
 }
 
 export function referenceText() {
@@ -67,7 +73,10 @@ export function referenceText() {
     const shared = title === 'LevelFile' ? new Set(Object.keys(schema.properties)) : new Set();
     const rows = Object.entries(properties)
       .filter(([key]) => !shared.has(key) || key === 'name')
-      .map(([key, property]) => `| \`${key}\`${required.includes(key) ? ' (needed)' : ''} | ${cell(described(property, schema))} |`);
+      .map(
+        ([key, property]) =>
+          `| \`${key}\`${required.includes(key) ? ' (needed)' : ''} | ${cell(described(property, schema))} |`,
+      );
     return [`**${heading}**`, '', '| key | what it says |', '| --- | --- |', ...rows].join('\n');
   });
   return tables.join('\n\n');

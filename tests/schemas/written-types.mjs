@@ -9,8 +9,24 @@ const FILES = ['practice', 'exercise', 'plan', 'people'];
 const SHARED = 'quantities';
 // What a type cannot say; the validator and the reader hold to it.
 const UNSAID = new Set([
-  '$schema', '$id', '$defs', 'quantity', 'ids', 'pattern', 'minimum', 'maximum', 'minItems', 'maxItems', 'minLength',
-  'minProperties', 'maxProperties', 'uniqueItems', 'oneOf', 'dependentRequired', 'propertyNames', 'description',
+  '$schema',
+  '$id',
+  '$defs',
+  'quantity',
+  'ids',
+  'pattern',
+  'minimum',
+  'maximum',
+  'minItems',
+  'maxItems',
+  'minLength',
+  'minProperties',
+  'maxProperties',
+  'uniqueItems',
+  'oneOf',
+  'dependentRequired',
+  'propertyNames',
+  'description',
 ]);
 
 function schemaOf(name) {
@@ -19,7 +35,9 @@ function schemaOf(name) {
 
 /** The types as TypeScript text: one interface for each titled definition. */
 export async function writtenTypes() {
-  const schemas = Object.fromEntries([...FILES, SHARED].map((name) => [`${name}.schema.json`, schemaOf(name)]));
+  const schemas = Object.fromEntries(
+    [...FILES, SHARED].map((name) => [`${name}.schema.json`, schemaOf(name)]),
+  );
   const definitions = {};
   function flat(schema, file, isMap = false) {
     if (Array.isArray(schema)) return schema.map((one) => flat(one, file));
@@ -36,16 +54,24 @@ export async function writtenTypes() {
       return { $ref: `#/$defs/${target.title}` };
     }
     const said = Object.entries(schema).filter(([key]) => isMap || !UNSAID.has(key));
-    return Object.fromEntries(said.map(([key, value]) => [key, flat(value, file, !isMap && key === 'properties')]));
+    return Object.fromEntries(
+      said.map(([key, value]) => [key, flat(value, file, !isMap && key === 'properties')]),
+    );
   }
   const properties = Object.fromEntries(
     FILES.map((name) => [name, flat(schemas[`${name}.schema.json`], `${name}.schema.json`)]),
   );
   const whole = {
-    title: 'Files', type: 'object', properties, required: FILES, additionalProperties: false, $defs: definitions,
+    title: 'Files',
+    type: 'object',
+    properties,
+    required: FILES,
+    additionalProperties: false,
+    $defs: definitions,
   };
   return compile(whole, 'Files', {
-    bannerComment: '// Made from schemas/ by `npm run types`: what the files look like as written. Do not edit.',
+    bannerComment:
+      '// Made from schemas/ by `npm run types`: what the files look like as written. Do not edit.',
     additionalProperties: false,
     unreachableDefinitions: false,
     style: { singleQuote: true, printWidth: 100 },

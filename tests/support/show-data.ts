@@ -78,8 +78,12 @@ export function showData(files: Record<string, string>, plan: string): ShowData 
   const errors = compiled.findings.filter(({ severity }) => severity === 'error');
   const numbers = compiled.plans[0]?.numbers;
   if (errors.length > 0 || !numbers) {
-    const told = errors.map((one) => `${one.place.source.file}:${positionOf(one.place).line} ${one.check} ${one.message}`);
+    const told = errors.map(
+      (one) => `${one.place.source.file}:${positionOf(one.place).line} ${one.check} ${one.message}`,
+    );
     throw new Error(`no numbers for ${plan}:\n${told.join('\n')}`);
   }
-  return JSON.parse(JSON.stringify(numbersJson(numbers, compiled.practice.timing.breath))) as ShowData;
+  return JSON.parse(
+    JSON.stringify(numbersJson(numbers, compiled.practice.timing.breath)),
+  ) as ShowData;
 }
