@@ -31,7 +31,7 @@ import type { Plan } from './model/plan.ts';
 import type { Person, Practice } from './model/practice.ts';
 
 export const PRACTICE_FILE = 'practice.yaml';
-export const PEOPLE_FILE = 'people.yaml';
+const PEOPLE_FILE = 'people.yaml';
 const CODE = /^[A-Za-z0-9][A-Za-z0-9-]{0,62}$/;
 
 /** A plan after every stage, as far as it got. */

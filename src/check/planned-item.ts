@@ -77,7 +77,7 @@ export function called(item: Item, level: Level): string {
     : level.exerciseName;
 }
 
-export function exerciseLine(item: Item): RelatedPlace {
+function exerciseLine(item: Item): RelatedPlace {
   return { message: `"${item.exercise.id}" stands here.`, place: item.exercise.place };
 }
 

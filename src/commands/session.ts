@@ -91,7 +91,7 @@ export function sessionOf(outside: Outside, options: CommonOptions): Session {
 }
 
 /** Colours for one stream: as asked, else where it is a terminal and NO_COLOR is not set. */
-export function paintFor(
+function paintFor(
   stream: Stream,
   { color = 'auto' }: CommonOptions,
   env: Outside['env'],

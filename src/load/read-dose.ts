@@ -23,7 +23,7 @@ import {
 import { wordHints } from './did-you-mean.ts';
 import type { BoundsFile, DoseFile, LeftDoseFile, MoveOnWhenFile } from './written.ts';
 
-export const MOST_SETS = 100;
+const MOST_SETS = 100;
 const MOST_REPS = 1_000;
 const NONE = 'none';
 
@@ -99,7 +99,7 @@ function tellUnknownBand(at: At<unknown>, bands: readonly string[]): boolean {
 }
 
 /** A bout that takes no time cannot be timed, so `time` is above 0. */
-export function positiveDuration(text: string): Reading<Duration> {
+function positiveDuration(text: string): Reading<Duration> {
   const reading = parseDuration(text);
   if (reading.ok && reading.value.range[0] <= 0)
     return misread('out-of-range', `says ${text}, but is above 0 s`, '30 s');
@@ -138,7 +138,7 @@ function readReps(at: At<DoseFile['reps']> | undefined): Reps | undefined {
 }
 
 /** Only the keys that were read; `undefined` must not stand for "said nothing". */
-export function defined<T extends object>(values: { [K in keyof T]: T[K] | undefined }): T {
+function defined<T extends object>(values: { [K in keyof T]: T[K] | undefined }): T {
   return Object.fromEntries(Object.entries(values).filter(([, value]) => value !== undefined)) as T;
 }
 

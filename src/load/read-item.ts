@@ -26,7 +26,7 @@ import { type PlanReading, readAccepts, readEntries, readWindows } from './read-
 import type { ItemEntryFile, ItemFile, SideOverridesFile } from './written.ts';
 
 /** The item; null where its exercise or level cannot be told. */
-export function readItem(at: At<ItemFile>, reading: PlanReading): Item | null {
+function readItem(at: At<ItemFile>, reading: PlanReading): Item | null {
   const doAt = under(at, 'do');
   if (!doAt) return null;
   const id = textOf(doAt);

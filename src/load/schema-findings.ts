@@ -11,7 +11,7 @@ import { descriptionAt, isRequired, keysAt, validatorOf } from './schemas.ts';
 import type { YamlFile } from './yaml-file.ts';
 
 /** The plain value of a tree: source texts, but canonical whole numbers, true, false and nothing. */
-export function plainValue(node: unknown, flagged: ReadonlySet<unknown>): unknown {
+function plainValue(node: unknown, flagged: ReadonlySet<unknown>): unknown {
   if (isMap(node)) {
     const keys = Object.create(null) as Record<string, unknown>;
     for (const pair of node.items) {

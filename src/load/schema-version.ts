@@ -3,7 +3,7 @@ import { rootOf, textUnder } from './at.ts';
 import type { PracticeFile } from './written.ts';
 import type { YamlFile } from './yaml-file.ts';
 
-export const EDITION = 1;
+const EDITION = 1;
 
 /** Why this program cannot use the folder: it is of a newer edition. Null where it can. */
 export function schemaVersion(file: YamlFile): string | null {

@@ -21,7 +21,7 @@ export interface DoseContext {
 const STILL: ReadonlySet<Purpose> = new Set(['stretch', 'isometric', 'balance']);
 
 /** Whether the hold is the thing to do, and not something within a movement. */
-export function isHoldFirst(values: DoseValues, count: Interval, purpose: Purpose): boolean {
+function isHoldFirst(values: DoseValues, count: Interval, purpose: Purpose): boolean {
   if (values.tempo || values.time || isNone(values.hold)) return false;
   return STILL.has(purpose) || isOnce(count);
 }
@@ -65,7 +65,7 @@ export function extras(context: DoseContext, lane: Lane, count: Interval): reado
 }
 
 /** The pause between repetitions, where a file wrote one and there is a second repetition. */
-export function pauseText({ words }: DoseContext, lane: Lane, count: Interval): string | null {
+function pauseText({ words }: DoseContext, lane: Lane, count: Interval): string | null {
   const { values, origins } = lane.dose;
   const isWritten = origins.pause !== undefined && origins.pause.layer !== 'timing';
   if (!isWritten || !values.pause || isNone(values.pause) || isOnce(count)) return null;

@@ -46,7 +46,7 @@ export function kg(low: number, high = low, pieces = 1): Load {
   return { kind: 'mass', unit: 'kg', pieces, amount: [low * 1000, high * 1000] };
 }
 
-export function layer(values: DoseValues): DoseLayer {
+function layer(values: DoseValues): DoseLayer {
   return { values, unset: [], place: placeIn(PLAN_SOURCE), keyPlaces: new Map<DoseKey, Place>() };
 }
 

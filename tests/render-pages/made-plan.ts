@@ -68,7 +68,7 @@ const exercise: Exercise = {
   levels: [level],
 };
 
-export const item: Item = {
+const item: Item = {
   ...unsaid,
   extent: place,
   id: 'heel-raise',

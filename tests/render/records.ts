@@ -17,7 +17,7 @@ import { parseCounts } from '../../src/units/number.ts';
 import type { Reading } from '../../src/units/reading.ts';
 import type { Order, Sides } from '../../src/units/side.ts';
 
-export const BANDS = ['light band', 'medium band', 'heavy band'];
+const BANDS = ['light band', 'medium band', 'heavy band'];
 const place = startOf({ file: 'plans/test.yaml', text: '' });
 
 export const englishPack: unknown = parse(
@@ -61,7 +61,7 @@ function valueFrom(key: string, value: Written[string]): unknown {
 }
 
 /** A finished dose: pause, rest and move come from the practice's timing where nothing is written. */
-export function doseFrom(written: Written): Dose {
+function doseFrom(written: Written): Dose {
   const values: Record<string, unknown> = {
     sets: exactly(1),
     reps: { kind: 'same', count: exactly(1) },
@@ -97,7 +97,7 @@ function volumeOf({ values }: Dose): Volume {
   };
 }
 
-export function workOf(written: Written): SideWork {
+function workOf(written: Written): SideWork {
   const dose = doseFrom(written);
   return { dose, volume: volumeOf(dose) };
 }
@@ -108,7 +108,7 @@ export interface ExerciseSettings {
   readonly levels?: readonly Partial<Level>[];
 }
 
-export function levelOf(exercise: string, settings: Partial<Level> = {}): Level {
+function levelOf(exercise: string, settings: Partial<Level> = {}): Level {
   return {
     id: 'first',
     name: null,

@@ -30,7 +30,7 @@ export function onceIn<T>(draws: number, arbitrary: fc.Arbitrary<T>): fc.Arbitra
 const pair = (min: number, max: number): fc.Arbitrary<[number, number]> =>
   fc.tuple(fc.integer({ min, max }), fc.integer({ min: 1, max: 4 }));
 
-export function count(min: number, max: number): fc.Arbitrary<Count> {
+function count(min: number, max: number): fc.Arbitrary<Count> {
   return fc.oneof(
     { arbitrary: fc.integer({ min, max }), weight: 3 },
     { arbitrary: pair(min, max).map(([low, more]) => `${low}-${low + more}`), weight: 1 },
@@ -59,7 +59,7 @@ export function gap(max: number): fc.Arbitrary<string> {
   );
 }
 
-export const load: fc.Arbitrary<string> = fc.oneof(
+const load: fc.Arbitrary<string> = fc.oneof(
   fc.integer({ min: 2, max: 12 }).map((n) => `${n} kg`),
   fc.integer({ min: 2, max: 12 }).map((n) => `${n}.25 kg`),
   pair(2, 10).map(([low, more]) => `${low}-${low + more} kg`),

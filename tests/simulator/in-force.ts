@@ -38,7 +38,7 @@ export interface SessionThere {
   readonly parts: readonly PartThere[];
 }
 
-export function isThere(weeks: string | string[] | undefined, week: number): boolean {
+function isThere(weeks: string | string[] | undefined, week: number): boolean {
   if (weeks === undefined) return true;
   return [weeks].flat().some((written) => {
     const [first, last] = readWeeks(written);
@@ -57,7 +57,7 @@ function upTo<T extends { from_week?: { week: number }[] }>(written: T, week: nu
 const KINDS = ['days', 'days_a_week', 'every', 'as_needed'] as const;
 
 /** The schedule in force: another kind of schedule replaces the earlier one whole. */
-export function scheduleIn(session: WrittenSession, week: number): Schedule {
+function scheduleIn(session: WrittenSession, week: number): Schedule {
   let schedule: Schedule = session;
   const entries = [...(session.from_week ?? [])].sort((one, other) => one.week - other.week);
   for (const entry of entries) {

@@ -23,7 +23,7 @@ export interface Surroundings {
   readonly exercises: readonly WrittenExercise[];
 }
 
-export function ladderOf(exercise: WrittenExercise, frame: Frame): Ladder {
+function ladderOf(exercise: WrittenExercise, frame: Frame): Ladder {
   return {
     setting: frame,
     levelIds: exercise.levels.map(({ level }) => level),

@@ -153,7 +153,7 @@ export function writtenIn(
 }
 
 /** The sides that are done at a level. */
-export function tracksOf(sides: Sides, only: Only | undefined, frame: Frame): Track[] {
+function tracksOf(sides: Sides, only: Only | undefined, frame: Frame): Track[] {
   if (sides !== 'each') return [sides];
   if (only === undefined) return ['left', 'right'];
   if (only === 'left' || only === 'right') return [only];

@@ -148,7 +148,7 @@ function* tagged(events: Generator<Event>, tag: Partial<Event>): Generator<Event
 }
 
 /** One stretch of a session: its items one after the other, or round after round of a circuit. */
-export function* walkPart(part: PartNow, end: End, change: number): Generator<Event> {
+function* walkPart(part: PartNow, end: End, change: number): Generator<Event> {
   const circuit = part.rounds !== undefined;
   for (let round = 0; round < (part.rounds ?? 1); round += 1) {
     if (round > 0) yield { kind: 'between rounds', ms: part.betweenRounds };

@@ -117,7 +117,7 @@ function printFaults(printing: Printing, findings: readonly Finding[]): string[]
 }
 
 /** Ranges whose low end is above their high end, and numbers that are none or below zero. */
-export function upsideDown(tree: unknown, place = 'numbers'): string[] {
+function upsideDown(tree: unknown, place = 'numbers'): string[] {
   if (typeof tree === 'number') {
     const isChange = /\.change\./.test(place);
     return Number.isFinite(tree) && (isChange || tree >= 0) ? [] : [`${place}: ${tree}`];

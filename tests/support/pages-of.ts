@@ -26,7 +26,7 @@ export function pagesIn(files: Files, plan: string): MadePages {
 }
 
 /** The same for a folder that is compiled already. */
-export function pagesOfCompiled(files: Files, compiled: Compiled): MadePages {
+function pagesOfCompiled(files: Files, compiled: Compiled): MadePages {
   const folder = memoryFolder(files);
   const wording = loadWording(folder, compiled);
   const found = [...compiled.findings, ...wording.findings];
