@@ -16,7 +16,7 @@ import {
   UsageError,
 } from './commands/session.ts';
 import { show } from './commands/show.ts';
-import { findingJson } from './render/finding-json.ts';
+import { findingJson } from './render/json/finding-json.ts';
 
 /** What the program ends with when something in it is wrong. */
 const BUG = 70;

@@ -13,7 +13,7 @@ import {
 } from '../handouts/disk.ts';
 import { indexPage } from '../handouts/index-page.ts';
 import { HANDOUTS, INDEX_FILE, type Pages, pagesOf } from '../handouts/pages.ts';
-import type { IndexedPlan, PlanWithoutSheet } from '../render/index-view.ts';
+import type { IndexedPlan, PlanWithoutSheet } from '../render/record/index-view.ts';
 import { ownTemplateFindings } from './check.ts';
 import {
   compileWork,

@@ -7,7 +7,7 @@ import { type FateSetting, fateOf } from '../handouts/changes.ts';
 import { readHandouts, readPage } from '../handouts/disk.ts';
 import { indexPage } from '../handouts/index-page.ts';
 import { pagesOf } from '../handouts/pages.ts';
-import type { IndexedPlan, PlanWithoutSheet } from '../render/index-view.ts';
+import type { IndexedPlan, PlanWithoutSheet } from '../render/record/index-view.ts';
 import {
   compileWork,
   countsOf,

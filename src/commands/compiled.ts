@@ -4,7 +4,7 @@ import { type Compiled, compile, FolderUnusable, type Named } from '../build.ts'
 import { type Finding, inOrder } from '../finding/finding.ts';
 import { loadWording, type Wording } from '../handouts/wording.ts';
 import { loadTemplates, type TemplateFiles } from '../load/templates.ts';
-import { findingsText, summaryText } from '../render/findings-text.ts';
+import { findingsText, summaryText } from '../render/terminal/findings-text.ts';
 import { trackedPrivateFiles } from './git.ts';
 import { type OpenFolder, type Session, UsageError } from './session.ts';
 

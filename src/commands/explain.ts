@@ -1,7 +1,7 @@
 // `carryover explain`: why a check exists, its source, how to settle it.
 import { CHECK_NAMES, CHECKS, isCheckName } from '../finding/checks.ts';
 import { nearest } from '../load/did-you-mean.ts';
-import { prose } from '../render/terminal-text.ts';
+import { prose } from '../render/terminal/terminal-text.ts';
 import { type CommandResult, type Session, UsageError } from './session.ts';
 
 export function explain({ paint, width }: Session, check: string | undefined): CommandResult {

@@ -4,7 +4,7 @@ import { compareText } from '../finding/finding.ts';
 import type { Exercise } from '../model/exercise.ts';
 import type { Plan } from '../model/plan.ts';
 import { MUSCLES } from '../model/vocabulary.ts';
-import { listExercisesText, listPlansText } from '../render/list-text.ts';
+import { listExercisesText, listPlansText } from '../render/terminal/list-text.ts';
 import { compileWork, type Work } from './compiled.ts';
 import { type CommandResult, openFolder, type Session } from './session.ts';
 

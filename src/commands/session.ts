@@ -91,11 +91,7 @@ export function sessionOf(outside: Outside, options: CommonOptions): Session {
 }
 
 /** Colours for one stream: as asked, else where it is a terminal and NO_COLOR is not set. */
-function paintFor(
-  stream: Stream,
-  { color = 'auto' }: CommonOptions,
-  env: Outside['env'],
-): Paint {
+function paintFor(stream: Stream, { color = 'auto' }: CommonOptions, env: Outside['env']): Paint {
   const isOn = color === 'always' || (color === 'auto' && stream.isTerminal && !env.NO_COLOR);
   const chalk = new Chalk({ level: isOn ? 1 : 0 });
   // Chalk prints every argument that it gets, so that it is no function for `map` as it is.

@@ -1,8 +1,8 @@
 // `carryover show`: the numbers of one plan.
 
 import { errorsOf } from '../build.ts';
-import { numbersJson } from '../render/numbers-json.ts';
-import { showText } from '../render/show-text.ts';
+import { numbersJson } from '../render/json/numbers-json.ts';
+import { showText } from '../render/terminal/show-text.ts';
 import { compileWork, findingsReport, isFailing, shownFindings } from './compiled.ts';
 import { type CommandResult, namedPlans, openFolder, type Session } from './session.ts';
 

@@ -2,7 +2,7 @@
 import type { CompiledPlan } from '../build.ts';
 import { type Finding, finding } from '../finding/finding.ts';
 import { fileOnly } from '../finding/place.ts';
-import { isSealIntact } from '../render/fingerprint.ts';
+import { isSealIntact } from '../render/pages/fingerprint.ts';
 import { type FateSetting, fateOf, planOfPage } from './changes.ts';
 import { type Printing, pagesOf, pathsOf, sha256 } from './pages.ts';
 

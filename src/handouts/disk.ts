@@ -12,7 +12,7 @@ import {
 } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { compareText } from '../finding/finding.ts';
-import { stamped } from '../render/outdated.ts';
+import { stamped } from '../render/pages/outdated.ts';
 import { HANDOUTS, OUTDATED } from './pages.ts';
 
 const UNFINISHED = '.unfinished';

@@ -2,9 +2,9 @@
 // render floor's; writing it is the command's.
 
 import type { Finding } from '../finding/finding.ts';
-import { sealed } from '../render/fingerprint.ts';
-import { type IndexedPlan, indexView, type PlanWithoutSheet } from '../render/index-view.ts';
-import { renderIndex } from '../render/pages.ts';
+import { sealed } from '../render/pages/fingerprint.ts';
+import { renderIndex } from '../render/pages/pages.ts';
+import { type IndexedPlan, indexView, type PlanWithoutSheet } from '../render/record/index-view.ts';
 import type { Day } from '../units/day.ts';
 import { type Printing, sha256, templateFinding } from './pages.ts';
 

@@ -4,12 +4,12 @@ import { createHash } from 'node:crypto';
 import type { Compiled, CompiledPlan } from '../build.ts';
 import { type Finding, finding } from '../finding/finding.ts';
 import type { TemplateFiles } from '../load/templates.ts';
-import { clinicView } from '../render/clinic-view.ts';
-import { sealed } from '../render/fingerprint.ts';
-import { renderClinic, renderSheetHtml, renderSheetMarkdown } from '../render/pages.ts';
-import { sheetNumber } from '../render/sheet-number.ts';
-import type { Page, TemplateProblem } from '../render/template.ts';
-import { sheetView } from '../render/worded-sheet.ts';
+import { sealed } from '../render/pages/fingerprint.ts';
+import { renderClinic, renderSheetHtml, renderSheetMarkdown } from '../render/pages/pages.ts';
+import type { Page, TemplateProblem } from '../render/pages/template.ts';
+import { clinicView } from '../render/record/clinic-view.ts';
+import { sheetNumber } from '../render/sheet/sheet-number.ts';
+import { sheetView } from '../render/sheet/worded-sheet.ts';
 import { languageOf, type Wording } from './wording.ts';
 
 export const HANDOUTS = 'handouts';

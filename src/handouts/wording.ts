@@ -6,7 +6,7 @@ import { wordHints } from '../load/did-you-mean.ts';
 import type { Folder } from '../load/folder.ts';
 import { loadPack, packLanguages, packPlace, shippedEnglish } from '../load/templates.ts';
 import type { Practice } from '../model/practice.ts';
-import { type Words, wordsFrom } from '../render/words.ts';
+import { type Words, wordsFrom } from '../render/words/words.ts';
 
 /** Words by language. */
 export type Wording = ReadonlyMap<string, Words>;

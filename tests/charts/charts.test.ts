@@ -3,11 +3,11 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { PlanNumbers } from '../../src/compute/numbers.ts';
-import { muscleCharts, weekCharts } from '../../src/render/clinic-charts.ts';
-import { type Chart, minutesChart } from '../../src/render/minutes-chart.ts';
-import { musclesChart } from '../../src/render/muscles-chart.ts';
-import type { Words } from '../../src/render/words.ts';
-import { workChart } from '../../src/render/work-chart.ts';
+import { muscleCharts, weekCharts } from '../../src/render/charts/clinic-charts.ts';
+import { type Chart, minutesChart } from '../../src/render/charts/minutes-chart.ts';
+import { musclesChart } from '../../src/render/charts/muscles-chart.ts';
+import { workChart } from '../../src/render/charts/work-chart.ts';
+import type { Words } from '../../src/render/words/words.ts';
 import { englishWords, numbers } from '../render-pages/made-plan.ts';
 import { madeWeeks, numbersOf, plainWeek, wordsWith } from './made-weeks.ts';
 import { bars, drawn, extentOf, type Mark, marksOf } from './svg-marks.ts';

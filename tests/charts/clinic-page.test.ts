@@ -1,8 +1,8 @@
 // The charts within the clinic copy: as pictures inside the page, each beside a table of its numbers.
 import { HtmlValidate } from 'html-validate';
 import { expect, it } from 'vitest';
-import { clinicView } from '../../src/render/clinic-view.ts';
-import { renderClinic } from '../../src/render/pages.ts';
+import { renderClinic } from '../../src/render/pages/pages.ts';
+import { clinicView } from '../../src/render/record/clinic-view.ts';
 import { englishWords, findings, numbers, plan, practice } from '../render-pages/made-plan.ts';
 import { madeView, shippedTemplates } from '../render-pages/made-sheet.ts';
 import { numbersOf, plainWeek } from './made-weeks.ts';

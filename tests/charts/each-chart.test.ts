@@ -1,9 +1,9 @@
 // What each chart shows of the numbers: bars in proportion, easy weeks, sides, the muscles that are drawn.
 import { describe, expect, it } from 'vitest';
-import { muscleCharts } from '../../src/render/clinic-charts.ts';
-import { minutesChart } from '../../src/render/minutes-chart.ts';
-import { musclesChart } from '../../src/render/muscles-chart.ts';
-import { workChart } from '../../src/render/work-chart.ts';
+import { muscleCharts } from '../../src/render/charts/clinic-charts.ts';
+import { minutesChart } from '../../src/render/charts/minutes-chart.ts';
+import { musclesChart } from '../../src/render/charts/muscles-chart.ts';
+import { workChart } from '../../src/render/charts/work-chart.ts';
 import { englishWords } from '../render-pages/made-plan.ts';
 import { type MadeWeek, numbersOf, plainWeek } from './made-weeks.ts';
 import { type Box, bars, drawn, type Mark, textsOf } from './svg-marks.ts';

@@ -5,7 +5,7 @@ import { join } from 'node:path';
 import fc from 'fast-check';
 import { parse } from 'yaml';
 import type { PlanNumbers, SidesOf, Volume, WeekNumbers } from '../../src/compute/numbers.ts';
-import { type Words, wordsFrom } from '../../src/render/words.ts';
+import { type Words, wordsFrom } from '../../src/render/words/words.ts';
 import { type Interval, ZERO } from '../../src/units/interval.ts';
 import { plan } from '../render-pages/made-plan.ts';
 

@@ -6,7 +6,7 @@ import { pagesOf } from '../../src/handouts/pages.ts';
 import { loadWording } from '../../src/handouts/wording.ts';
 import { diskFolder, type Folder, memoryFolder } from '../../src/load/folder.ts';
 import { loadTemplates } from '../../src/load/templates.ts';
-import { findingJson } from '../../src/render/finding-json.ts';
+import { findingJson } from '../../src/render/json/finding-json.ts';
 import { EXAMPLES, type ExampleName, exampleFiles } from '../support/example-files.ts';
 
 const names = Object.keys(EXAMPLES) as ExampleName[];

@@ -17,7 +17,7 @@ import type { Dose } from '../../src/model/dose.ts';
 import type { Exercise, Level } from '../../src/model/exercise.ts';
 import type { Item, Part, Plan, Session } from '../../src/model/plan.ts';
 import type { Practice } from '../../src/model/practice.ts';
-import { type Words, wordsFrom } from '../../src/render/words.ts';
+import { type Words, wordsFrom } from '../../src/render/words/words.ts';
 import { exactly, type Interval, ZERO } from '../../src/units/interval.ts';
 
 const text = 'plan: M-0412\nperson: M-0412\n';

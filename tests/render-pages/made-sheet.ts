@@ -3,8 +3,8 @@
 import { createHash } from 'node:crypto';
 import { readdirSync, readFileSync } from 'node:fs';
 import { join, relative } from 'node:path';
-import type { SheetPage } from '../../src/render/pages.ts';
-import type { ExerciseView, PictureView, SheetView } from '../../src/render/sheet-view.ts';
+import type { SheetPage } from '../../src/render/pages/pages.ts';
+import type { ExerciseView, PictureView, SheetView } from '../../src/render/sheet/sheet-view.ts';
 
 export function sha256(text: string): Uint8Array {
   return createHash('sha256').update(text, 'utf8').digest();

@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import MarkdownIt from 'markdown-it';
 import { describe, expect, it } from 'vitest';
-import { escapeMarkdown, escapeMarkdownPath, folded } from '../../src/render/markdown.ts';
-import { renderSheetMarkdown } from '../../src/render/pages.ts';
+import { escapeMarkdown, escapeMarkdownPath, folded } from '../../src/render/pages/markdown.ts';
+import { renderSheetMarkdown } from '../../src/render/pages/pages.ts';
 import { madePage, shippedTemplates } from './made-sheet.ts';
 import { nastyText, readMarkdown, withTexts } from './nasty-text.ts';
 

@@ -1,7 +1,7 @@
 // Texts that a page could trip over, and a view with any texts put in the place of its own.
 import fc from 'fast-check';
 import MarkdownIt, { type Token } from 'markdown-it';
-import type { SheetPage } from '../../src/render/pages.ts';
+import type { SheetPage } from '../../src/render/pages/pages.ts';
 
 const SNIPPETS = [
   '*',

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { HtmlValidate } from 'html-validate';
 import { describe, expect, it } from 'vitest';
-import { renderSheetHtml, type SheetPage } from '../../src/render/pages.ts';
+import { renderSheetHtml, type SheetPage } from '../../src/render/pages/pages.ts';
 import { exercise, madePage, madeView, shippedTemplates } from './made-sheet.ts';
 import { nastyText, withTexts } from './nasty-text.ts';
 

@@ -1,10 +1,10 @@
 import { HtmlValidate } from 'html-validate';
 import { describe, expect, it } from 'vitest';
-import { clinicView } from '../../src/render/clinic-view.ts';
-import { indexView } from '../../src/render/index-view.ts';
-import { renderClinic, renderIndex } from '../../src/render/pages.ts';
-import { runsOf } from '../../src/render/table-view.ts';
-import type { Page } from '../../src/render/template.ts';
+import { renderClinic, renderIndex } from '../../src/render/pages/pages.ts';
+import type { Page } from '../../src/render/pages/template.ts';
+import { clinicView } from '../../src/render/record/clinic-view.ts';
+import { indexView } from '../../src/render/record/index-view.ts';
+import { runsOf } from '../../src/render/record/table-view.ts';
 import { englishWords, findings, numbers, plan, practice } from './made-plan.ts';
 import { madePage, madeView, shippedTemplates } from './made-sheet.ts';
 

@@ -1,11 +1,11 @@
 import fc from 'fast-check';
 import { HtmlValidate } from 'html-validate';
 import { describe, expect, it } from 'vitest';
-import { isSealIntact, sealed } from '../../src/render/fingerprint.ts';
-import { stamped } from '../../src/render/outdated.ts';
-import { renderSheetHtml, renderSheetMarkdown } from '../../src/render/pages.ts';
-import { sheetNumber } from '../../src/render/sheet-number.ts';
-import type { SheetView } from '../../src/render/sheet-view.ts';
+import { isSealIntact, sealed } from '../../src/render/pages/fingerprint.ts';
+import { stamped } from '../../src/render/pages/outdated.ts';
+import { renderSheetHtml, renderSheetMarkdown } from '../../src/render/pages/pages.ts';
+import { sheetNumber } from '../../src/render/sheet/sheet-number.ts';
+import type { SheetView } from '../../src/render/sheet/sheet-view.ts';
 import { drawing, exercise, madePage, madeView, sha256, shippedTemplates } from './made-sheet.ts';
 import { withTexts } from './nasty-text.ts';
 

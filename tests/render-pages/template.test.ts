@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { filled } from '../../src/render/template.ts';
+import { filled } from '../../src/render/pages/template.ts';
 
 function problemOf(
   text: string,

@@ -1,7 +1,7 @@
 // The trade's short form, shape by shape.
 import { describe, expect, test } from 'vitest';
 import type { DoseValues } from '../../src/model/dose.ts';
-import { doseInShort, rounded, roundedRange } from '../../src/render/dose-in-short.ts';
+import { doseInShort, rounded, roundedRange } from '../../src/render/terminal/dose-in-short.ts';
 import type { Duration } from '../../src/units/duration.ts';
 import type { Interval } from '../../src/units/interval.ts';
 

@@ -4,7 +4,7 @@ import stringWidth from 'string-width';
 import { describe, expect, test } from 'vitest';
 import { finding } from '../../src/finding/finding.ts';
 import { fileOnly, type Place } from '../../src/finding/place.ts';
-import { findingsText, summaryText } from '../../src/render/findings-text.ts';
+import { findingsText, summaryText } from '../../src/render/terminal/findings-text.ts';
 import { isUnsafe, plainPaint, saltmarsh, tooWide } from './saltmarsh.ts';
 
 const screen = (width: number) => ({ width, isTerminal: true, paint: plainPaint });

@@ -1,7 +1,7 @@
 // `carryover show` on the screen: the example plans at two widths, and that the numbers are the plan's.
 import { describe, expect, test } from 'vitest';
-import { listExercisesText, listPlansText } from '../../src/render/list-text.ts';
-import { showText } from '../../src/render/show-text.ts';
+import { listExercisesText, listPlansText } from '../../src/render/terminal/list-text.ts';
+import { showText } from '../../src/render/terminal/show-text.ts';
 import { isUnsafe, plainPaint, planOf, saltmarsh, tooWide } from './saltmarsh.ts';
 
 const screen = (width: number, isPlain = true) => ({ width, paint: plainPaint, isPlain });

@@ -9,7 +9,7 @@ import {
   startWithin,
   visible,
   wrappedLines,
-} from '../../src/render/terminal-text.ts';
+} from '../../src/render/terminal/terminal-text.ts';
 import { isUnsafe } from './saltmarsh.ts';
 
 describe('visible', () => {

@@ -1,8 +1,13 @@
 // Bars and small columns in the terminal: in proportion, of plain signs where it is none, and within the width.
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { showText } from '../../src/render/show-text.ts';
-import { BLOCK_SIGNS, PLAIN_SIGNS, textBar, textColumns } from '../../src/render/text-bar.ts';
+import { showText } from '../../src/render/terminal/show-text.ts';
+import {
+  BLOCK_SIGNS,
+  PLAIN_SIGNS,
+  textBar,
+  textColumns,
+} from '../../src/render/terminal/text-bar.ts';
 import { isUnsafe, plainPaint, planOf, saltmarsh, tooWide } from './saltmarsh.ts';
 
 const show = (code: string, width: number, isPlain: boolean) =>

@@ -2,7 +2,7 @@
 import fc from 'fast-check';
 import stringWidth from 'string-width';
 import { expect, test } from 'vitest';
-import { type TextColumn, tableText } from '../../src/render/text-table.ts';
+import { type TextColumn, tableText } from '../../src/render/terminal/text-table.ts';
 import { isUnsafe, plainPaint, tooWide } from './saltmarsh.ts';
 
 const left = (heading: string): TextColumn => ({ heading, align: 'left' });

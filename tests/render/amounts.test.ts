@@ -10,9 +10,9 @@ import {
   numberText,
   rangeText,
   timesText,
-} from '../../src/render/amounts.ts';
-import { dayText, fullDayText, plainDayText } from '../../src/render/date-words.ts';
-import { scheduleText } from '../../src/render/schedule-words.ts';
+} from '../../src/render/words/amounts.ts';
+import { dayText, fullDayText, plainDayText } from '../../src/render/words/date-words.ts';
+import { scheduleText } from '../../src/render/words/schedule-words.ts';
 import { parseDuration } from '../../src/units/duration.ts';
 import type { Interval } from '../../src/units/interval.ts';
 import { days } from './plans.ts';

@@ -3,7 +3,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Purpose } from '../../src/model/exercise.ts';
-import { doseSentence } from '../../src/render/dose-sentence.ts';
+import { doseSentence } from '../../src/render/words/dose-sentence.ts';
 import type { Order } from '../../src/units/side.ts';
 import { english, type ItemWeekSettings, itemWeekOf, type Written } from './records.ts';
 

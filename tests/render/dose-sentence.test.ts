@@ -3,7 +3,7 @@ import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { parse } from 'yaml';
 import type { Limb, Purpose } from '../../src/model/exercise.ts';
-import { doseSentence, togetherSentence } from '../../src/render/dose-sentence.ts';
+import { doseSentence, togetherSentence } from '../../src/render/words/dose-sentence.ts';
 import { parseLoad } from '../../src/units/load.ts';
 import type { Order, Sides } from '../../src/units/side.ts';
 import { english, itemWeekOf, type Written } from './records.ts';

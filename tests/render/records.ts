@@ -8,7 +8,7 @@ import type { Dose, DoseKey, DoseValues, MoveOnWhen, Origin, Reps } from '../../
 import type { Exercise, Level, Limb, Purpose } from '../../src/model/exercise.ts';
 import type { Item } from '../../src/model/plan.ts';
 import type { Practice } from '../../src/model/practice.ts';
-import { type Words, wordsFrom } from '../../src/render/words.ts';
+import { type Words, wordsFrom } from '../../src/render/words/words.ts';
 import { parseDuration } from '../../src/units/duration.ts';
 import { exactly, type Interval, ZERO } from '../../src/units/interval.ts';
 import { parseLoad } from '../../src/units/load.ts';

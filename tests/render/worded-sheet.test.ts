@@ -1,7 +1,7 @@
 // Whole sheets in words: an invented plan that grows, and the cases that a reader could take two ways.
 import { describe, expect, it } from 'vitest';
-import type { SheetView } from '../../src/render/sheet-view.ts';
-import { sheetView } from '../../src/render/worded-sheet.ts';
+import type { SheetView } from '../../src/render/sheet/sheet-view.ts';
+import { sheetView } from '../../src/render/sheet/worded-sheet.ts';
 import { days, type MadePlan, type MadeSession, planNumbersOf, practiceOf } from './plans.ts';
 import { english, exerciseOf } from './records.ts';
 

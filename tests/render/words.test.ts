@@ -1,6 +1,6 @@
 // A words pack as a translator would get it wrong, and right in an order of her own.
 import { describe, expect, it } from 'vitest';
-import { lowered, raised, wordsFrom } from '../../src/render/words.ts';
+import { lowered, raised, wordsFrom } from '../../src/render/words/words.ts';
 import { english, englishPack } from './records.ts';
 
 const shipped = {

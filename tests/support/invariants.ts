@@ -8,8 +8,8 @@ import { type Printing, pagesOf } from '../../src/handouts/pages.ts';
 import { loadWording } from '../../src/handouts/wording.ts';
 import { memoryFolder } from '../../src/load/folder.ts';
 import { loadTemplates } from '../../src/load/templates.ts';
-import { findingsText } from '../../src/render/findings-text.ts';
-import { numbersJson } from '../../src/render/numbers-json.ts';
+import { numbersJson } from '../../src/render/json/numbers-json.ts';
+import { findingsText } from '../../src/render/terminal/findings-text.ts';
 import type { Files } from './example-files.ts';
 
 // A key is named as it was written, in quotes; outside quotes these are a programmer's words.

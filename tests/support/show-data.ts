@@ -2,7 +2,7 @@
 import { compile } from '../../src/build.ts';
 import { positionOf } from '../../src/finding/place.ts';
 import { memoryFolder } from '../../src/load/folder.ts';
-import { numbersJson } from '../../src/render/numbers-json.ts';
+import { numbersJson } from '../../src/render/json/numbers-json.ts';
 
 export type Interval = [number, number];
 

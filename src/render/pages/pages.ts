@@ -1,0 +1,57 @@
+// The finished pages: which template makes which, and what a page needs beside its words (pictures
+// as data, the paper, the line at the foot). Words are the views', looks the templates'; sealing and
+// writing are the build's.
+import type { ClinicView } from '../record/clinic-view.ts';
+import type { IndexView } from '../record/index-view.ts';
+import type { SentencesView, SheetView } from '../sheet/sheet-view.ts';
+import { cssText } from './css-text.ts';
+import { escapedView } from './markdown.ts';
+import { withPicturesInside } from './picture.ts';
+import { filled, type Page, type Templates } from './template.ts';
+
+/** A handout, and what is settled only when all its words are there. */
+export interface SheetPage {
+  readonly view: SheetView;
+  /** Null where the plan has no short day. */
+  readonly shortDay: SentencesView | null;
+  /** "Sheet KP4T 7WQM, visit of 23 November 2026". */
+  readonly sheetLine: string;
+  readonly paper: 'a4' | 'letter';
+}
+
+const PAPER_IN_CSS = { a4: 'A4', letter: 'letter' } as const;
+
+/** The handout as one HTML file with everything inside it. */
+export function renderSheetHtml(sheet: SheetPage, templates: Templates): Page {
+  const foot = `${sheet.view.footer.contact} · ${sheet.sheetLine}`;
+  return filled(
+    'sheet.html.hbs',
+    printable(sheetContext(sheet), foot, sheet.paper),
+    templates,
+    'html',
+  );
+}
+
+/** The same content as Markdown, its pictures beside it in the practice folder. */
+export function renderSheetMarkdown(sheet: SheetPage, templates: Templates): Page {
+  return filled('sheet.md.hbs', escapedView(sheetContext(sheet)), templates, 'none');
+}
+
+/** The clinic copy. */
+export function renderClinic(view: ClinicView, templates: Templates): Page {
+  return filled('clinic.html.hbs', printable(view, view.foot, view.paper), templates, 'html');
+}
+
+/** The list of all handouts, with links to them. */
+export function renderIndex(view: IndexView, templates: Templates): Page {
+  return filled('index.html.hbs', printable(view, view.foot, view.paper), templates, 'html');
+}
+
+function sheetContext({ view, shortDay, sheetLine }: SheetPage): object {
+  return { ...view, shortDay, sheetLine };
+}
+
+function printable(view: object, foot: string, paper: SheetPage['paper']): object {
+  const inside = withPicturesInside(view) as object;
+  return { ...inside, print: { paper: PAPER_IN_CSS[paper], foot: cssText(foot) } };
+}

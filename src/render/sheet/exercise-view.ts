@@ -1,0 +1,37 @@
+// One exercise as the sheet shows it: name, position, picture, how much, then how to do it.
+import type { Level } from '../../model/exercise.ts';
+import { closed } from '../words/amounts.ts';
+import { raised, type Words } from '../words/words.ts';
+import type { Slot } from './exercise-slots.ts';
+import type { ExerciseView } from './sheet-view.ts';
+
+/** "Heel raise: both feet". */
+export function exerciseName(words: Words, level: Level): string {
+  const exercise = level.exerciseName;
+  return level.name === null
+    ? exercise
+    : words.say('sheet.exercise-name', { exercise, level: level.name });
+}
+
+export function exerciseView(words: Words, slot: Slot, number: number): ExerciseView {
+  const { level } = slot.item;
+  const name = exerciseName(words, level);
+  const position = words.look('positions', level.position);
+  const ended = (text: string) => closed(words, text);
+  return {
+    number,
+    name,
+    position: position === null ? null : raised(ended(position)),
+    picture:
+      level.picture === null
+        ? null
+        : { picture: level.picture, alt: words.say('sheet.picture', { name }) },
+    dose: slot.dose,
+    note: slot.note,
+    steps: [...level.setup, ...level.steps].map(ended),
+    feel: level.feel === null ? null : words.say('sheet.feel', { feel: ended(level.feel) }),
+    avoid: level.avoid.map(ended),
+    easier: level.easier === null ? null : words.say('sheet.easier', { text: ended(level.easier) }),
+    harder: level.harder === null ? null : words.say('sheet.harder', { text: ended(level.harder) }),
+  };
+}

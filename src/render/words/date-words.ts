@@ -1,0 +1,37 @@
+// Days of the calendar in words. Names and order come from the words pack, never from the machine,
+// whose own date formats change from version to version.
+import { type Day, type Weekday, weekdayOf } from '../../units/day.ts';
+import type { Words } from './words.ts';
+
+/** `Wednesday 2 December`; with its year where that is not `year`, the one that goes without saying. */
+export function dayText(words: Words, day: Day, year: string): string {
+  const key = yearOf(day) === year ? 'dates.day' : 'dates.day-year';
+  return words.say(key, parts(words, day));
+}
+
+/** `Wednesday 25 November 2026`. */
+export function fullDayText(words: Words, day: Day): string {
+  return words.say('dates.day-year', parts(words, day));
+}
+
+/** `23 November 2026`. */
+export function plainDayText(words: Words, day: Day): string {
+  return words.say('dates.plain', parts(words, day));
+}
+
+export function weekdayText(words: Words, weekday: Weekday): string {
+  return words.say(`dates.weekdays.${weekday}`);
+}
+
+export function yearOf(day: Day): string {
+  return day.slice(0, 4);
+}
+
+function parts(words: Words, day: Day): Record<string, string> {
+  return {
+    weekday: weekdayText(words, weekdayOf(day)),
+    day: String(Number(day.slice(8))),
+    month: words.say(`dates.months.${Number(day.slice(5, 7))}`),
+    year: yearOf(day),
+  };
+}
