@@ -16,6 +16,7 @@ import {
   UsageError,
 } from './commands/session.ts';
 import { show } from './commands/show.ts';
+import { LIMBS, PURPOSES } from './model/exercise.ts';
 import { findingJson } from './render/json/finding-json.ts';
 
 /** What the program ends with when something in it is wrong. */
@@ -157,13 +158,28 @@ function newCommand(program: Command, running: Running): void {
     .option('--by <id>', 'plan: who signs it')
     .option('--date <date>', 'plan: the day of the visit')
     .option('--starts <date>', 'plan: the first day of week 1')
+    .option('--next <date>', 'plan: the day of the next visit')
     .option('--weeks <n>', 'plan: how many weeks')
-    .option('--affected <side>', 'plan: left, right, both or none')
+    .addOption(
+      new Option('--affected <side>', 'plan: the affected side').choices([
+        'left',
+        'right',
+        'both',
+        'none',
+      ]),
+    )
     .option('--goal <text>', "plan: a goal in the person's own words")
     .option('--name <text>', 'exercise: the name on the sheet')
-    .option('--purpose <word>', 'exercise: what it is for')
+    .addOption(new Option('--purpose <word>', 'exercise: what it is for').choices(PURPOSES))
     .option('--position <id>', 'exercise: the starting position')
-    .option('--sides <word>', 'exercise: each, both or middle')
+    .addOption(
+      new Option('--sides <word>', 'exercise: how the sides work').choices([
+        'each',
+        'both',
+        'middle',
+      ]),
+    )
+    .addOption(new Option('--limb <word>', 'exercise: what a side is called').choices(LIMBS))
     .addHelpText(
       'after',
       '\nExamples:\n  carryover new exercise wall-slide\n  carryover new plan K-2031 --from M-0412 --date 2026-11-25 --affected right',

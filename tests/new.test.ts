@@ -30,6 +30,8 @@ describe('new plan', () => {
       '2026-11-25',
       '--starts',
       '2026-11-26',
+      '--next',
+      '2026-12-16',
       '--weeks',
       '6',
       '--affected',
@@ -45,9 +47,8 @@ describe('new plan', () => {
       .replace('why:', 'why: Ready to start')
       .replace('- do:\n', '- do: walk\n')
       .replace('- do:\n', '- do: heel-raise\n')
-      .replace('- do:\n', '- do: calf-stretch\n')
-      .replace('kit: [chair]', 'kit: [chair, wall]')
-      .replace('to: 12', 'to: 14');
+      .replace('- do:\n', '- do: calf-stretch\n');
+
     writeFileSync(join(root, 'plans/K-1.yaml'), filled);
     expect(openChecks('K-1')).toEqual([]);
   });
@@ -67,13 +68,28 @@ describe('new plan', () => {
       expect(body).not.toContain(gone);
     }
     expect(text).toContain('plan: K-2');
+    expect(text).toMatch(/^title:$/m);
     expect(text).toContain('- do: heel-raise');
     expect(new Set(openChecks('K-2'))).toEqual(new Set(['empty-value']));
   });
 
+  it('from another for one side lets the side follow the new person', () => {
+    const plan = join(root, 'plans', 'M-0412.yaml');
+    writeFileSync(plan, read('plans/M-0412.yaml').replace('only: affected', 'only: left'));
+    expect(
+      runIn(root, ['new', 'plan', 'K-4', '--from', 'M-0412', '--affected', 'right']).status,
+    ).toBe(0);
+    expect(read('plans/K-4.yaml')).toContain('only: affected');
+    writeFileSync(plan, read('plans/M-0412.yaml').replace('affected: left', 'affected: both'));
+    expect(
+      runIn(root, ['new', 'plan', 'K-5', '--from', 'M-0412', '--affected', 'right']).status,
+    ).toBe(0);
+    expect(read('plans/K-5.yaml')).toMatch(/^ +only:$/m);
+  });
+
   it('asks in a terminal for what is not given', () => {
     const asked: string[] = [];
-    const answers = ['Neck', '', '2026-11-25', '', '4', 'none', ''];
+    const answers = ['Neck', '', '2026-11-25', '', '', '4', 'none', ''];
     const stream = { write: () => {}, isTerminal: true, columns: 80 };
     const ask = (question: string) => {
       asked.push(question);
@@ -88,7 +104,7 @@ describe('new plan', () => {
       ask,
     });
     expect(status).toBe(0);
-    expect(asked).toHaveLength(7);
+    expect(asked).toHaveLength(8);
     expect(read('plans/N-1.yaml')).toMatch(
       /title: Neck\nby:\n[\s\S]*date: 2026-11-25\n[\s\S]*weeks: 4\naffected: none/,
     );

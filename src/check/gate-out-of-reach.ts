@@ -22,6 +22,7 @@ interface Stay {
 
 /** What a gate asks for and the most that is reached, in words. */
 interface Unmet {
+  readonly key: 'reps' | 'sets' | 'hold' | 'time' | 'load';
   readonly asks: string;
   readonly reached: string;
 }
@@ -42,21 +43,24 @@ export function gateOutOfReach({ plan, numbers, practice }: PlanUnderCheck): rea
       bands: practice.bands,
     };
     const reach = { breathMs: practice.timing.breath, scale, easy: plan.easyWeeks };
-    if (isOnlyWarmUp(item, weeks)) continue;
     for (const stay of staysOf(item, weeks)) {
-      const unmet = firstUnmet(stay, reach);
+      const unmet = firstUnmet(stay, reach).filter(isMeant(item, weeks));
       if (unmet.length > 0) found.push(gateFinding(plan, stay, unmet));
     }
   }
   return found;
 }
 
-/** An exercise done lightly to warm up is not there to be moved on from. */
-function isOnlyWarmUp(item: Item, weeks: readonly PlannedItem[]): boolean {
-  const climbs = [item, ...item.fromWeek].some(
-    ({ climb }) => climb !== undefined && climb.length > 0,
-  );
-  return !climbs && !item.moveOnWhen && weeks.every(({ part }) => part.part.kind === 'warm-up');
+/**
+ * Whether a plan means to move on by what the gate asks for: it goes to another level, has a gate of
+ * its own, or climbs in the very thing. A gate that only came along with the library is let be.
+ */
+function isMeant(item: Item, weeks: readonly PlannedItem[]): (unmet: Unmet) => boolean {
+  const written = [item, ...item.fromWeek];
+  const levels = new Set(weeks.map((planned) => planned.item.level.id));
+  const hasOwnGate = written.some(({ moveOnWhen }) => moveOnWhen !== undefined);
+  const dials = new Set(written.flatMap(({ climb }) => (climb ?? []).map(({ key }) => key)));
+  return ({ key }) => levels.size > 1 || hasOwnGate || dials.has(key);
 }
 
 function staysOf(item: Item, weeks: readonly PlannedItem[]): readonly Stay[] {
@@ -114,11 +118,11 @@ function unmetCounts(
   const reps = Math.max(...works.map(mostReps));
   // Until tired has no end that can be known beforehand.
   if (gate.reps !== undefined && gate.reps > reps && !isOpen && inFull('reps')) {
-    unmet.push({ asks: counted(gate.reps, 'rep'), reached: counted(reps, 'rep') });
+    unmet.push({ key: 'reps', asks: counted(gate.reps, 'rep'), reached: counted(reps, 'rep') });
   }
   const sets = Math.max(...works.map(({ volume }) => volume.sets[1]));
   if (gate.sets !== undefined && gate.sets > sets && inFull('sets')) {
-    unmet.push({ asks: counted(gate.sets, 'set'), reached: counted(sets, 'set') });
+    unmet.push({ key: 'sets', asks: counted(gate.sets, 'set'), reached: counted(sets, 'set') });
   }
   return unmet;
 }
@@ -152,6 +156,7 @@ function unmetDurations(
     if (durationMs(asked, breathMs)[0] <= most) return [];
     return [
       {
+        key,
         asks: `a ${key} of ${lengthText(asked)}`,
         reached: most === 0 ? `no ${key}` : durationText(most),
       },
@@ -172,7 +177,8 @@ function unmetLoad(
   const asks = `a load of ${formatLoad(asked)}`;
   const loads = works.flatMap(({ dose }) => (dose.values.load ? [dose.values.load] : []));
   const [first] = loads;
-  if (!first) return asked.kind === 'body-weight' ? [] : [{ asks, reached: 'no load' }];
+  if (!first)
+    return asked.kind === 'body-weight' ? [] : [{ key: 'load', asks, reached: 'no load' }];
   let heaviest = first;
   for (const load of loads) {
     const both = weighed(load, heaviest, scale);
@@ -181,9 +187,11 @@ function unmetLoad(
   if (asked.kind === 'band')
     return isBandReached(asked, loads, scale)
       ? []
-      : [{ asks, reached: formatLoad(loads.at(-1) ?? first) }];
+      : [{ key: 'load', asks, reached: formatLoad(loads.at(-1) ?? first) }];
   const both = weighed(asked, heaviest, scale);
-  return both && both[0][0] > both[1][1] ? [{ asks, reached: formatLoad(heaviest) }] : [];
+  return both && both[0][0] > both[1][1]
+    ? [{ key: 'load', asks, reached: formatLoad(heaviest) }]
+    : [];
 }
 
 /** A band that helps is climbed from heavy to light, so the order of the weeks tells the direction. */

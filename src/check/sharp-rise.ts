@@ -27,7 +27,8 @@ export function sharpRise(subject: PlanUnderCheck): readonly Finding[] {
   const { weeks } = subject.numbers;
   return weeks.flatMap((week, index) => {
     const before = weeks.slice(0, index).findLast((earlier) => !earlier.isEasy);
-    if (!before) return [];
+    // A rise into an easy week shows again in the week after it, and is told of there.
+    if (!before || week.isEasy) return [];
     const rises = risesIn(subject, before, week);
     const [first, ...others] = rises;
     if (!first) return [];

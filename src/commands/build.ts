@@ -155,6 +155,7 @@ function buildReport(built: Built, isStopped: boolean, seen: (path: string) => s
   lines.push(...built.without.map(({ plan }) => `${plan}  no sheet: see the errors`));
   if (lines.length === 0) return 'There are no plans to build.\n';
   const changed = built.written.length;
+  if (built.sheets.length === 0) return `${lines.join('\n')}\n`;
   const summary =
     changed === 0
       ? 'All pages were up to date.'

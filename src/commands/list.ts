@@ -40,6 +40,7 @@ export function listExercises(
     .sort((a, b) => compareText(a.id, b.id));
   return {
     ...unread(work),
+    ...noHits(work, exercises.length),
     data: { exercises: exercises.map(exerciseJson) },
     out: exercises.length === 0 ? '' : `${listExercisesText(exercises, session)}\n`,
   };
@@ -62,6 +63,7 @@ export function listPlans(
     );
   return {
     ...unread(work),
+    ...noHits(work, plans.length),
     data: { plans: plans.map(planJson) },
     out: plans.length === 0 ? '' : `${listPlansText(plans, session)}\n`,
   };
@@ -81,6 +83,12 @@ function unread({ compiled }: Work): Pick<CommandResult, 'status' | 'findings' |
       ? ''
       : `Not listed, because they could not be read: ${missing.join(', ')}. Run "carryover check".\n`;
   return { status: 0, findings: [], log };
+}
+
+/** An empty answer is said, so that it is not taken for a hang. */
+function noHits(work: Work, hits: number): Pick<CommandResult, 'log'> {
+  const { log } = unread(work);
+  return { log: hits === 0 ? `${log}Nothing fits.\n` : log };
 }
 
 function isDue({ nextVisit, closed }: Plan, today: string): boolean {

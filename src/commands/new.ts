@@ -24,6 +24,7 @@ export interface NewOptions {
   readonly by?: string;
   readonly date?: string;
   readonly starts?: string;
+  readonly next?: string;
   readonly weeks?: string;
   readonly affected?: string;
   readonly goal?: string;
@@ -31,6 +32,7 @@ export interface NewOptions {
   readonly purpose?: string;
   readonly position?: string;
   readonly sides?: string;
+  readonly limb?: string;
   readonly in?: string;
 }
 
@@ -43,6 +45,7 @@ const QUESTIONS: Readonly<
     ['by', 'By (your short name in practice.yaml)'],
     ['date', 'Date of the visit (2026-10-05)'],
     ['starts', 'First day of week 1'],
+    ['next', 'Next visit'],
     ['weeks', 'How many weeks'],
     ['affected', 'Affected side (left, right, both, none)'],
     ['goal', "Goal, in the person's own words"],
@@ -52,6 +55,7 @@ const QUESTIONS: Readonly<
     ['purpose', 'Purpose (strength, stretch, balance, …)'],
     ['position', 'Position (standing, sitting, supine, …)'],
     ['sides', 'Sides (each, both, middle)'],
+    ['limb', 'What a side is called (leg, arm, hand, …)'],
   ],
 };
 
@@ -68,7 +72,7 @@ export function newFile(
 ): CommandResult {
   const [pattern, rule] = IDS[what];
   if (!pattern.test(id)) throw new UsageError(`"${id}" cannot be used; ${rule}`);
-  for (const key of ['date', 'starts'] as const) {
+  for (const key of ['date', 'starts', 'next'] as const) {
     const day = options[key];
     if (day !== undefined && !parseDay(day).ok)
       throw new UsageError(`"--${key} ${day}" is no day; write it as --${key} 2026-10-05`);
@@ -161,7 +165,7 @@ function fromEarlier(
           person: null,
           closed: null,
           report: null,
-          ...(told.title === undefined ? {} : { title: line('title', told.title) }),
+          title: line('title', told.title),
           ...(told.by === undefined ? {} : { by: line('by', told.by) }),
           visits: [
             'visits:',
@@ -170,15 +174,24 @@ function fromEarlier(
             '    why:',
           ].join('\n'),
           starts: line('starts', told.starts),
-          next_visit: null,
+          next_visit: told.next === undefined ? null : line('next_visit', told.next),
           goals: ['goals:', `  - ${asWritten('goal', told.goal)}`.trimEnd()].join('\n'),
           // Another person's side must not come along unseen.
           affected: `${line('affected', told.affected)}  # left right both none`,
           one_rep_max: null,
         };
-  const head =
-    what === 'plan'
-      ? `# From ${from}: look at limits, precautions, pain and every side for this person.\n`
-      : '';
-  return head + withBlocks(source.text, replacements);
+  const copied = withBlocks(source.text, replacements);
+  if (what === 'exercise') return copied;
+  const head = `# From ${from}: look at limits, precautions, pain and every side for this person.\n`;
+  return head + withSidesMeant(copied, source.text);
+}
+
+/** `only: right` of a plan for the right becomes `only: affected`, so that it follows the new person's side. */
+function withSidesMeant(text: string, earlier: string): string {
+  const affected = /^affected:[ \t]*(left|right)\b/m.exec(earlier)?.[1];
+  // Without an affected side nothing says which side is meant, so it is left to be filled in.
+  if (affected === undefined) return text.replace(/^([ \t]*only:)[ \t]*(left|right)\b/gm, '$1');
+  return text.replace(/(\bonly:[ \t]*)(left|right)\b/g, (_, key: string, side: string) => {
+    return `${key}${side === affected ? 'affected' : 'other'}`;
+  });
 }

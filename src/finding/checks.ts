@@ -10,7 +10,7 @@ export interface CheckPage {
   readonly remedy: string;
 }
 
-const CONTRACT = 'How carryover files are written (README, "The files").';
+const CONTRACT = 'How carryover files are written (README, "The folder" and "All keys").';
 const COMMON_PRACTICE = 'Common practice, no source.';
 
 function error(meaning: string, remedy: string, source = CONTRACT): CheckPage {
@@ -365,6 +365,10 @@ export const CHECKS = {
     'A muscle is stretched for a minute or more before it is trained in the same session; that can lower what it does for a while.',
     'Move the stretch after the strength work. Do not shorten it. With lively movement between the two the effect was not clear.',
     'Behm DG, Blazevich AJ, Kay AD, McHugh M. Appl Physiol Nutr Metab 2016;41(1):1-11: 60 s or more a muscle, -4.6 %. Setting hold (60 s).',
+  ),
+  'placeholder-left': warning(
+    'A file still says "(replace this)", and it would stand so on every sheet.',
+    'Write what holds for your practice in its place.',
   ),
   'looks-personal': warning(
     'Something in the folder looks like a name, a date of birth, a telephone number or an e-mail address.',

@@ -61,6 +61,8 @@ function isSwapped(a: string, b: string): boolean {
   );
 }
 
+const MOST_SHOWN = 30;
+
 /** The hint for an unknown word: one that is near, else what there is. */
 export function wordHints(word: string, known: Iterable<string>): readonly string[] {
   const words = [...known];
@@ -68,8 +70,8 @@ export function wordHints(word: string, known: Iterable<string>): readonly strin
   if (near !== undefined) return [`Did you mean "${near}"?`];
   if (words.length === 0) return [];
   const shown =
-    words.length <= 12
+    words.length <= MOST_SHOWN
       ? words.join(', ')
-      : `${words.slice(0, 12).join(', ')} and ${words.length - 12} more`;
+      : `${words.slice(0, MOST_SHOWN).join(', ')} and ${words.length - MOST_SHOWN} more`;
   return [`Known here: ${shown}.`];
 }

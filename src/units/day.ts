@@ -54,6 +54,10 @@ function dateMeant(text: string): string {
   const dotted = /^(\d{1,2})\.\s?(\d{1,2})\.\s?(\d{4})$/.exec(text);
   if (dotted) return `${dotted[3]}-${dotted[2]?.padStart(2, '0')}-${dotted[1]?.padStart(2, '0')}`;
   const loose = /^(\d{4})[-/.](\d{1,2})[-/.](\d{1,2})$/.exec(text);
+  // A day above 12 tells it from a month; otherwise the two could be mixed up.
+  const slashed = /^(\d{1,2})\/(\d{1,2})\/(\d{4})$/.exec(text);
+  if (slashed && Number(slashed[1]) > 12)
+    return dateMeant(`${slashed[1]}.${slashed[2]}.${slashed[3]}`);
   if (!loose) return '2026-10-05';
   return `${loose[1]}-${loose[2]?.padStart(2, '0')}-${loose[3]?.padStart(2, '0')}`;
 }

@@ -13,27 +13,34 @@ const [plans = 1000, exercises = 200] = process.argv.slice(2).map(Number);
 const TIMES = 5;
 const MIB = 1024 * 1024;
 
-/** Runs node once; its seconds from start to end, and the most memory that it held. */
+/** Runs node once; its seconds from start to end, those on a processor, and the most memory that it held. */
 async function timed(args, cwd) {
   const started = process.hrtime.bigint();
   const child = spawn(process.execPath, args, { cwd, stdio: ['ignore', 'ignore', 'pipe'] });
   let told = '';
-  child.stderr.on('data', (text) => (told += text));
-  let peak = 0;
-  const watch = setInterval(() => (peak = Math.max(peak, residentPeak(child.pid))), 20);
+  child.stderr.on('data', (text) => {
+    told += text;
+  });
+  let used = { peak: 0, cpu: 0 };
+  const watch = setInterval(() => {
+    used = usedBy(child.pid) ?? used;
+  }, 20);
   const status = await new Promise((resolve) => child.on('close', resolve));
   clearInterval(watch);
   if (status !== 0) throw new Error(`node ${args.join(' ')} ended with ${status}:\n${told}`);
-  return { seconds: Number(process.hrtime.bigint() - started) / 1e9, peak };
+  return { seconds: Number(process.hrtime.bigint() - started) / 1e9, ...used };
 }
 
-/** The greatest resident size so far, as Linux tells it; elsewhere 0. */
-function residentPeak(pid) {
+/** The greatest resident size and the processor seconds so far, as Linux tells them; null elsewhere and of what has ended. */
+function usedBy(pid) {
   try {
     const kib = /^VmHWM:\s+(\d+) kB/m.exec(readFileSync(`/proc/${pid}/status`, 'utf8'))?.[1];
-    return Number(kib ?? 0) * 1024;
+    const fields = readFileSync(`/proc/${pid}/stat`, 'utf8').split(') ')[1].split(' ');
+    if (kib === undefined) return null;
+    // User and system time, in hundredths of a second.
+    return { peak: Number(kib) * 1024, cpu: (Number(fields[11]) + Number(fields[12])) / 100 };
   } catch {
-    return 0;
+    return null;
   }
 }
 
@@ -44,21 +51,18 @@ async function measured(name, args, { cwd = ROOT, before = () => {} } = {}) {
     before();
     runs.push(await timed(args, cwd));
   }
-  const seconds = runs.map((run) => run.seconds).sort((a, b) => a - b);
-  const peak = Math.max(...runs.map((run) => run.peak));
-  return {
-    name,
-    median: seconds[Math.floor(TIMES / 2)],
-    least: seconds[0],
-    most: seconds.at(-1),
-    peak,
-  };
+  const inOrder = (key) => runs.map((run) => run[key]).sort((a, b) => a - b);
+  const seconds = inOrder('seconds');
+  const middle = Math.floor(TIMES / 2);
+  const [cpu, peak] = [inOrder('cpu')[middle], inOrder('peak').at(-1)];
+  return { name, median: seconds[middle], least: seconds[0], most: seconds.at(-1), cpu, peak };
 }
 
-function row({ name, median, least, most, peak }) {
-  const seconds = (value) => `${value.toFixed(value < 10 ? 3 : 1)} s`;
+function row({ name, median, least, most, cpu, peak }) {
+  const seconds = (value) => `${value.toFixed(value < 10 ? 2 : 1)} s`;
   const memory = peak === 0 ? '-' : `${Math.round(peak / MIB)} MiB`;
-  return [name, seconds(median), `${seconds(least)} to ${seconds(most)}`, memory];
+  const processor = peak === 0 ? '-' : seconds(cpu);
+  return [name, seconds(median), `${seconds(least)} to ${seconds(most)}`, processor, memory];
 }
 
 function table(rows) {
@@ -97,7 +101,7 @@ try {
   ];
   process.stdout.write(
     `${plans} plans, ${exercises} exercises; Node ${process.version}, ${cpus().length} × ${cpus()[0]?.model}; median of ${TIMES}\n\n` +
-      `${table([['', 'median', 'least to most', 'peak memory'], ...rows.map(row)])}\n`,
+      `${table([['', 'median', 'least to most', 'processor', 'peak memory'], ...rows.map(row)])}\n`,
   );
 } finally {
   rmSync(folder, { recursive: true, force: true });

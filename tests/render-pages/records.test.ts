@@ -219,12 +219,25 @@ describe('the list of handouts', () => {
     expect(page).toContain('As of 2026-10-20.');
   });
 
+  it('has every order with every plan once', () => {
+    const { orders } = madeIndex();
+    const names = orders.map(({ plans }) => plans.map(({ name }) => name).sort());
+    expect(orders.map(({ id }) => id)).toEqual([
+      'by-code',
+      'by-next-visit',
+      'by-last-visit',
+      'by-findings',
+    ]);
+    for (const one of names) expect(one).toEqual(names[0]);
+  });
+
   it('says where a plan stands, in order of code', () => {
-    expect(madeIndex().plans.map(({ links, ...one }) => one)).toEqual([
+    expect(madeIndex().orders[0]?.plans.map(({ links, ...one }) => one)).toEqual([
       {
         name: 'M-0412: Ankle, back to <hill> walking',
         weeks: 'Week 3 of 3, 2026-10-06 to 2026-10-26',
         nextVisit: '2026-11-16',
+        lastVisit: '2026-10-05',
         minutes: 'Strong ankle: 5 to 8 minutes. This week: 15 to 23 minutes.',
         findings: '1 warning',
         sheetNumber: 'KP4T 7WQM',
@@ -241,7 +254,7 @@ describe('the list of handouts', () => {
     ['2026-11-16', 'Over: 3 weeks, 2026-10-06 to 2026-10-26', '2026-11-16, today'],
     ['2026-11-17', 'Over: 3 weeks, 2026-10-06 to 2026-10-26', '2026-11-16, past'],
   ])('on %s it says %s and %s', (today, weeks, nextVisit) => {
-    expect(madeIndex(today).plans[0]).toMatchObject({ weeks, nextVisit });
+    expect(madeIndex(today).orders[0]?.plans[0]).toMatchObject({ weeks, nextVisit });
   });
 
   it('has the plans without a sheet first, and why', () => {

@@ -18,11 +18,20 @@ export interface IndexView {
   readonly asOf: string;
   readonly plansHeading: string;
   readonly columns: readonly string[];
-  readonly plans: readonly IndexedPlanView[];
+  readonly ordersLabel: string;
+  /** The same plans in several orders, of which the page shows one: sorting without a script. */
+  readonly orders: readonly IndexOrderView[];
   readonly noPlans: string;
   readonly withoutHeading: string;
   readonly without: readonly PlanWithoutSheetView[];
   readonly foot: string;
+}
+
+export interface IndexOrderView {
+  /** The anchor that shows it. */
+  readonly id: string;
+  readonly name: string;
+  readonly plans: readonly IndexedPlanView[];
 }
 
 export interface IndexedPlanView {
@@ -30,6 +39,8 @@ export interface IndexedPlanView {
   readonly name: string;
   readonly weeks: string;
   readonly nextVisit: string;
+  /** The day of the last change. */
+  readonly lastVisit: string;
   readonly minutes: string;
   readonly findings: string;
   readonly sheetNumber: string;
@@ -63,7 +74,16 @@ export interface IndexInput {
   readonly words: Words;
 }
 
-const COLUMNS = ['plan', 'weeks', 'next-visit', 'minutes', 'findings', 'number', 'pages'] as const;
+const COLUMNS = [
+  'plan',
+  'weeks',
+  'next-visit',
+  'last-visit',
+  'minutes',
+  'findings',
+  'number',
+  'pages',
+] as const;
 
 export function indexView({ practice, plans, without, today, words }: IndexInput): IndexView {
   const title = words.say('index.title', { practice: practice.name });
@@ -76,9 +96,8 @@ export function indexView({ practice, plans, without, today, words }: IndexInput
     asOf: words.say('index.as-of', { date: today }),
     plansHeading: words.say('index.plans'),
     columns: COLUMNS.map((column) => words.say(`index.columns.${column}`)),
-    plans: [...plans]
-      .sort((a, b) => compareText(a.plan.id, b.plan.id))
-      .map((one) => indexedPlan(one, today, words)),
+    ordersLabel: words.say('index.orders.label'),
+    orders: plans.length === 0 ? [] : ORDERS.map((order) => orderView(order, plans, today, words)),
     noPlans: words.say('index.no-plans'),
     withoutHeading: words.say('index.without'),
     without: [...without]
@@ -89,6 +108,42 @@ export function indexView({ practice, plans, without, today, words }: IndexInput
       })),
     foot: title,
   };
+}
+
+interface Order {
+  readonly id: 'code' | 'next-visit' | 'last-visit' | 'findings';
+  /** Smaller comes first; equals by code. */
+  readonly key: (one: IndexedPlan) => string;
+}
+
+/** A plan without a next visit comes after those with one. */
+const LAST = '9999-99-99';
+
+const ORDERS: readonly Order[] = [
+  { id: 'code', key: () => '' },
+  { id: 'next-visit', key: ({ plan }) => plan.nextVisit ?? LAST },
+  { id: 'last-visit', key: ({ plan }) => plan.visits.at(-1)?.date ?? LAST },
+  { id: 'findings', key: ({ findings }) => (openOf(findings).length > 0 ? 'a' : 'b') },
+];
+
+function orderView(
+  order: Order,
+  plans: readonly IndexedPlan[],
+  today: Day,
+  words: Words,
+): IndexOrderView {
+  const sorted = [...plans].sort(
+    (a, b) => compareText(order.key(a), order.key(b)) || compareText(a.plan.id, b.plan.id),
+  );
+  return {
+    id: `by-${order.id}`,
+    name: words.say(`index.orders.${order.id}`),
+    plans: sorted.map((one) => indexedPlan(one, today, words)),
+  };
+}
+
+function openOf(findings: readonly Finding[]): readonly Finding[] {
+  return findings.filter((one) => !one.accepted);
 }
 
 function indexedPlan(
@@ -102,6 +157,7 @@ function indexedPlan(
     name: `${plan.id}: ${plan.title}`,
     weeks: weeksShown(plan, today, words),
     nextVisit: nextVisitShown(plan, today, words),
+    lastVisit: plan.visits.at(-1)?.date ?? '',
     minutes: week ? minutesShown(week, words) : '',
     findings: findingsShown(findings, words),
     sheetNumber,
@@ -145,7 +201,7 @@ function minutesShown(week: WeekNumbers, words: Words): string {
 }
 
 function findingsShown(findings: readonly Finding[], words: Words): string {
-  const open = findings.filter((one) => !one.accepted);
+  const open = openOf(findings);
   const counts = (['error', 'warning', 'note'] as const).flatMap((severity) => {
     const n = open.filter((one) => one.severity === severity).length;
     return n > 0 ? [words.say(`index.findings.${severity}`, { n, count: String(n) })] : [];
