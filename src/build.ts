@@ -69,8 +69,11 @@ export interface Named {
   readonly exercises: readonly string[];
 }
 
+/** Is told of each plan as it is begun: how many were done, of how many, and its code. */
+export type OnPlan = (done: number, of: number, plan: string) => void;
+
 /** Compiles what is named, or all plans and the whole library. */
-export function compile(folder: Folder, named: Named | null): Compiled {
+export function compile(folder: Folder, named: Named | null, onPlan: OnPlan = () => {}): Compiled {
   const settings = loadSettings(folder);
   const { practice } = settings;
   const library = withDoses(openLibrary(folder, { practice, folder }), practice);
@@ -80,7 +83,8 @@ export function compile(folder: Folder, named: Named | null): Compiled {
   for (const id of named?.exercises ?? library.ids)
     found.push(...(library.load(id)?.findings ?? []));
   const wanted = [...byId].filter(([id]) => named === null || named.plans.includes(id));
-  const plans = wanted.map(([id, file]) => {
+  const plans = wanted.map(([id, file], done) => {
+    onPlan(done, wanted.length, id);
     const ownDuplicates = duplicatePlans.filter((one) =>
       [one.place.source.file, ...one.alsoMisleads].includes(file),
     );

@@ -92,12 +92,14 @@ function writeAll(root: string, work: Work, setting: FateSetting, session: Sessi
   for (const from of pagesToMove(pages, compiled.plans, setting)) {
     built.moved.push({ from, to: moveToOutdated(root, from, words.say('index.outdated-stamp')) });
   }
-  for (const plan of compiled.plans) {
+  for (const [done, plan] of compiled.plans.entries()) {
+    session.progress.at(done, compiled.plans.length, `writing ${plan.id}`);
     const fate = fateOf(plan, setting);
     if (fate.kind === 'closed') continue;
     if (fate.kind === 'no-sheet') built.without.push(withoutSheet(plan, fate.because));
     else writePlan(root, plan, work, built);
   }
+  session.progress.end();
   if (!setting.isNamed) writeIndex(root, work, built, session);
   return built;
 }

@@ -21,7 +21,10 @@ export function compileWork(
   session: Session,
 ): Work {
   try {
-    const compiled = compile(folder, named);
+    const compiled = compile(folder, named, (done, of, plan) =>
+      session.progress.at(done, of, `reading ${plan}`),
+    );
+    session.progress.end();
     const templates = loadTemplates(folder);
     const wording = loadWording(folder, compiled);
     const tracked = trackedPrivateFiles(root, session.outside.env);

@@ -9,6 +9,7 @@ import { nearest } from '../load/did-you-mean.ts';
 import { diskFolder, type Folder } from '../load/folder.ts';
 import { filesById } from '../load/library.ts';
 import { type Day, parseDay } from '../units/day.ts';
+import { type Progress, progressOn } from './progress.ts';
 
 /** The outside world, handed in once by bin/. */
 export interface Outside {
@@ -57,6 +58,7 @@ export interface Session {
   readonly paint: Paint;
   readonly paintTo: (stream: 'out' | 'err') => Paint;
   readonly width: number;
+  readonly progress: Progress;
   readonly folderOption: string | undefined;
 }
 
@@ -86,6 +88,7 @@ export function sessionOf(outside: Outside, options: CommonOptions): Session {
     paint: paintFor(outside.out, options, outside.env),
     paintTo: (stream) => paintFor(outside[stream], options, outside.env),
     width: Math.max(60, Math.min(outside.out.columns, 120)),
+    progress: progressOn(outside.err, !options.quiet && options.format !== 'json', Date.now),
     folderOption: options.folder,
   };
 }
