@@ -9,6 +9,7 @@ import { planNumbers } from './compute/plan-numbers.ts';
 import type { CheckName } from './finding/checks.ts';
 import { type Finding, finding, inOrder } from './finding/finding.ts';
 import { fileOnly } from './finding/place.ts';
+import { idsFor } from './load/editor-schemas.ts';
 import type { Folder } from './load/folder.ts';
 import {
   filesById,
@@ -26,13 +27,14 @@ import {
   unreadLists,
 } from './load/read-practice.ts';
 import { schemaVersion } from './load/schema-version.ts';
+import { startingTexts } from './load/starting-texts.ts';
 import { readText } from './load/text-file.ts';
+import { CODE } from './model/ids.ts';
 import type { Plan } from './model/plan.ts';
 import type { Person, Practice } from './model/practice.ts';
 
 export const PRACTICE_FILE = 'practice.yaml';
 const PEOPLE_FILE = 'people.yaml';
-const CODE = /^[A-Za-z0-9][A-Za-z0-9-]{0,62}$/;
 
 /** A plan after every stage, as far as it got. */
 export interface CompiledPlan {
@@ -92,25 +94,25 @@ export function compile(folder: Folder, named: Named | null, onPlan: OnPlan = ()
   });
   const kept = plans.filter(({ plan }) => named !== null || !plan?.closed);
   for (const plan of kept) found.push(...plan.findings);
-  const looksPersonal = personalFindings(folder, settings, library, plans, named === null);
+  const inFolder = folderFindings(folder, settings, library, plans, named === null);
   // A value that is a mistake is not also a telephone number.
-  const personal = looksPersonal.filter(
+  const ofFolder = inFolder.filter(
     (one) => !found.some((other) => other.severity === 'error' && isSamePlace(one, other)),
   );
-  const withPersonal = plans.map((plan) => ({
+  const withFolder = plans.map((plan) => ({
     ...plan,
     findings: inOrder([
       ...plan.findings,
-      ...personal.filter(({ place }) => place.source.file === plan.file),
+      ...ofFolder.filter(({ place }) => place.source.file === plan.file),
     ]),
   }));
   const own = found.filter((one) => !followsFromSettings(one, settings.unread));
   return {
     practice,
     people: settings.people,
-    plans: withPersonal,
+    plans: withFolder,
     library,
-    findings: inOrder([...own, ...personal]),
+    findings: inOrder([...own, ...ofFolder]),
   };
 }
 
@@ -153,8 +155,8 @@ function isSamePlace({ place: one }: Finding, { place: other }: Finding): boolea
   return one.source.file === other.source.file && one.start < other.end && other.start < one.end;
 }
 
-/** What looks personal in the files that were read; in a build of everything, in the diaries too. */
-function personalFindings(
+/** What is found in the files that were read; in a build of everything, in the diaries and between plans too. */
+function folderFindings(
   folder: Folder,
   { practice, people }: Pick<Compiled, 'practice' | 'people'>,
   library: Library,
@@ -170,12 +172,29 @@ function personalFindings(
     ...diaries.flatMap(({ path }) => readText(folder, path).value ?? []),
   ];
   const names = [...people.values()].flatMap(({ name }) => name ?? []);
+  // The latest visit; of a plan whose dates are far apart the earliest, since one year of them may be mistyped.
   const referenceDay =
     plans
-      .map(({ visits }) => visits.at(-1)?.date ?? '')
+      .map(
+        ({ visits, starts, nextVisit }) =>
+          [visits.at(-1)?.date ?? '', starts, nextVisit ?? starts].sort()[0],
+      )
       .sort()
       .at(-1) || null;
-  return checkFolder(practice, { sources, names, referenceDay }, plans);
+  const sound = compiled.flatMap(({ plan, numbers }) =>
+    plan && numbers && !plan.closed ? [plan] : [],
+  );
+  return checkFolder(practice, {
+    sources,
+    names,
+    referenceDay,
+    plans,
+    plansToCompare: isWhole ? sound : [],
+    exercises: library
+      .loaded()
+      .flatMap(({ exercise, findings }) => (exercise && findings.length === 0 ? [exercise] : [])),
+    startingTexts: startingTexts(),
+  });
 }
 
 function loadSettings(folder: Folder) {
@@ -222,14 +241,15 @@ function compilePlan(folder: Folder, id: string, file: string, setting: PlanSett
       finding({ check: 'bad-id', severity: 'error', message, place: fileOnly(file) }),
     ]);
   }
-  const loaded = loadYaml(folder, file, 'plan');
+  const loaded = loadYaml(folder, file, 'plan', idsFor(practice, library.ids));
   if (!loaded.file) return nothing(loaded.findings);
   const exercise = (name: string) => {
     const one = library.load(name);
     if (one) used.set(name, one);
     return one;
   };
-  const plan = readPlan(loaded.file, id, { practice, exercise, exerciseIds: library.ids });
+  const { ids: exerciseIds, idOfName: exerciseOfName } = library;
+  const plan = readPlan(loaded.file, id, { practice, exercise, exerciseIds, exerciseOfName });
   found.push(...loaded.file.findings);
   const files = [...used.values()].map((one) => one.file);
   const twice = library.duplicates.filter((one) =>

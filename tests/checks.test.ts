@@ -3,7 +3,7 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { CHECK_NAMES, CHECKS } from '../src/finding/checks.ts';
+import { CHECK_NAMES, CHECKS, FOLDER_CHECKS, SETTLED_CHECKS } from '../src/finding/checks.ts';
 import { caseNames, expectedOf, freshFolder, runIn } from './support/cases.ts';
 
 /** Provoked by what can't lie in a repository; tests/hostile.test.ts has each by name. */
@@ -16,6 +16,9 @@ const HOSTILE_ONLY: readonly string[] = [
   'private-file-tracked',
   'words-missing',
 ];
+
+/** Provoked by a repository; tests/handover.test.ts has each by name. */
+const GIT_ONLY: readonly string[] = ['handover-uncommitted'];
 
 /** Check to the cases that print it, as a finding in text or in JSON. */
 function printedBy(): ReadonlyMap<string, readonly string[]> {
@@ -34,14 +37,17 @@ describe('the list of checks', () => {
   const printed = printedBy();
 
   it('has no check that nothing provokes', () => {
-    const silent = CHECK_NAMES.filter((name) => !printed.has(name) && !HOSTILE_ONLY.includes(name));
+    const elsewhere = [...HOSTILE_ONLY, ...GIT_ONLY];
+    const silent = CHECK_NAMES.filter((name) => !printed.has(name) && !elsewhere.includes(name));
     expect(silent).toEqual([]);
   });
 
-  it('has each that is only made hostile in the hostile test, and no case prints it', () => {
+  it('has each that no case can provoke in the test that does, and no case prints it', () => {
     const hostile = readFileSync(join(import.meta.dirname, 'hostile.test.ts'), 'utf8');
     expect(HOSTILE_ONLY.filter((name) => !hostile.includes(`'${name}'`))).toEqual([]);
-    expect(HOSTILE_ONLY.filter((name) => printed.has(name))).toEqual([]);
+    const withGit = readFileSync(join(import.meta.dirname, 'handover.test.ts'), 'utf8');
+    expect(GIT_ONLY.filter((name) => !withGit.includes(`'${name}'`))).toEqual([]);
+    expect([...HOSTILE_ONLY, ...GIT_ONLY].filter((name) => printed.has(name))).toEqual([]);
   });
 
   it('has each that a case prints', () => {
@@ -49,11 +55,7 @@ describe('the list of checks', () => {
   });
 
   it('has a case for each that a practitioner can settle, and one where it is accepted', () => {
-    // What the editor offers, and what was left to be replaced, are the folder's; no plan can accept them.
-    const ofFolder = ['editor-ids-old', 'placeholder-left'];
-    const settled = CHECK_NAMES.filter(
-      (name) => CHECKS[name].severity !== 'error' && !ofFolder.includes(name),
-    );
+    const settled = SETTLED_CHECKS.filter((name) => !FOLDER_CHECKS.has(name));
     const cases = caseNames().filter((name) => name.startsWith('checks/'));
     const accepted = cases.filter((name) =>
       /No findings \(\d+ accepted\)/.test(expectedOf(name) ?? ''),
@@ -80,5 +82,26 @@ describe('the page of a check', () => {
     expect(status).toBe(0);
     for (const text of [name, meaning, source, remedy])
       expect(out.replace(/\s+/g, ' ')).toContain(text);
+  });
+});
+
+describe('carryover explain', () => {
+  it('lists every check once with what it means, errors before warnings before notes', () => {
+    const root = freshFolder();
+    const { status, out } = runIn(root, ['explain']);
+    expect(status).toBe(0);
+    const groups = ['Errors: ', 'Warnings: ', 'Notes: '].map((heading) => out.indexOf(heading));
+    expect(groups).toEqual([...groups].sort((a, b) => a - b));
+    expect(groups[0]).toBe(0);
+    const listed = [...out.matchAll(/^([a-z0-9-]+)\n {4}\S/gm)].map(([, name]) => name);
+    expect(listed.toSorted()).toEqual([...CHECK_NAMES].sort());
+  });
+
+  it('says of a check of the folder how to turn it off, and of others how to accept them', () => {
+    const root = freshFolder();
+    expect(runIn(root, ['explain', 'limb-unlikely']).out).toContain('checks: {limb-unlikely: off}');
+    expect(runIn(root, ['explain', 'limb-unlikely']).out).not.toContain('accept:');
+    expect(runIn(root, ['explain', 'side-word']).out).toContain('accept: [{check: side-word,');
+    expect(runIn(root, ['explain', 'gate-above-stop']).out).not.toContain('accept:');
   });
 });

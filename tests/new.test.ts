@@ -87,29 +87,71 @@ describe('new plan', () => {
     expect(read('plans/K-5.yaml')).toMatch(/^ +only:$/m);
   });
 
-  it('asks in a terminal for what is not given', () => {
-    const asked: string[] = [];
-    const answers = ['Neck', '', '2026-11-25', '', '', '4', 'none', ''];
-    const stream = { write: () => {}, isTerminal: true, columns: 80 };
-    const ask = (question: string) => {
-      asked.push(question);
-      return answers[asked.length - 1] ?? '';
-    };
-    const status = main(['new', 'plan', 'N-1'], {
-      cwd: root,
-      env: {},
-      today: '2026-11-25',
-      out: stream,
-      err: stream,
-      ask,
-    });
+  it('asks in a terminal for what is not given, and asks again until an answer fits', () => {
+    const answers = [
+      ['Title on the sheet: ', 'Neck'],
+      ['Who signs it (rk): ', 'zz'],
+      ['This says "zz", but takes one of rk.\nWho signs it (rk): ', ''],
+      ['Date of the visit (year-month-day): ', '25.11.2026'],
+      [
+        'This says "25.11.2026", but a date is written year-month-day; write 2026-11-25.\nDate of the visit (year-month-day): ',
+        '2026-11-25',
+      ],
+      ['First day of week 1 (year-month-day): ', ''],
+      ['Next visit (year-month-day): ', ''],
+      ['How many weeks (1 to 52): ', '60'],
+      ['This says 60, but is 52 at the most.\nHow many weeks (1 to 52): ', ' 4 '],
+      ['Affected side (left, right, both, none): ', 'lft'],
+      // A side is never guessed by its spelling.
+      [
+        'This says "lft", but takes one of left, right, both, none.\nAffected side (left, right, both, none): ',
+        'left',
+      ],
+      ["Goal, in the person's own words: ", ''],
+    ];
+    const { asked, status } = told(
+      ['new', 'plan', 'N-1'],
+      answers.map(([, answer]) => answer ?? ''),
+    );
     expect(status).toBe(0);
-    expect(asked).toHaveLength(8);
+    expect(asked).toEqual(answers.map(([question]) => question));
     expect(read('plans/N-1.yaml')).toMatch(
-      /title: Neck\nby:\n[\s\S]*date: 2026-11-25\n[\s\S]*weeks: 4\naffected: none/,
+      /title: Neck\nby:\n[\s\S]*date: 2026-11-25\n[\s\S]*weeks: 4\naffected: left/,
     );
   });
+
+  it('asks for nothing that an option gave, and lists every choice', () => {
+    const { asked } = told(
+      ['new', 'exercise', 'n-2', '--name', 'Nod', '--sides', 'both'],
+      ['', '', ''],
+    );
+    expect(asked).toHaveLength(3);
+    expect(asked[0]).toContain('warm-up, mobility, strength, isometric, stretch, balance, cardio');
+    expect(asked[1]).toContain('supine, crook-lying, prone');
+    expect(asked[2]).toContain('leg, arm, foot');
+  });
 });
+
+/** A command line in a terminal, with somebody who answers. */
+function told(args: readonly string[], answers: readonly string[]) {
+  const asked: string[] = [];
+  const stream = { write: () => {}, isTerminal: true, columns: 80 };
+  const ask = (question: string) => {
+    asked.push(question);
+    const answer = answers[asked.length - 1];
+    if (answer === undefined) throw new Error(`nobody answers "${question}"`);
+    return answer;
+  };
+  const status = main(args, {
+    cwd: root,
+    env: {},
+    today: '2026-11-25',
+    out: stream,
+    err: stream,
+    ask,
+  });
+  return { asked, status };
+}
 
 describe('new exercise', () => {
   it('starts empty, or from another with id and name blanked', () => {
@@ -128,11 +170,20 @@ describe('new', () => {
   it.each([
     [['new', 'plan', 'M-0412'], /is there already/],
     [['new', 'plan', 'm-0412'], /is there already/],
-    [['new', 'exercise', 'Heel'], /small letters/],
+    [['new', 'exercise', 'Heel_Dip'], /small letters, digits and hyphens; take "heel-dip"/],
+    [['new', 'plan', 'K 3'], /take "K-3"/],
+    [['new', 'plan', 'K-3', '--weeks', 'four'], /--weeks says "four"/],
+    [['new', 'plan', 'K-3', '--weeks', '53'], /52 at the most/],
+    [['new', 'plan', 'K-3', '--by', 'zz'], /takes one of rk/],
+    [['new', 'exercise', 'x', '--position', 'stand'], /did you mean "standing"/i],
+    [['new', 'exercise', 'x', '--purpose', 'streching'], /write warm-up, mobility, strength/],
+    [['new', 'plan', 'K-3', '--affected', 'lft'], /write left, right, both or none\./],
     [['new', 'exercise', 'x', '--in', '../plans'], /below exercises/],
     [['new', 'plan', 'K-3', '--from', 'M-0413'], /did you mean "M-0412"/],
-    [['new', 'plan', 'K-3', '--date', '2026-11-31'], /is no day/],
-    [['new', 'sheet', 'K-3'], /Allowed choices|exercise, plan/],
+    [['new', 'plan', 'K-3', '--date', '2026-11-31'], /a day that the calendar does not have/],
+    [['new', 'plan', 'K-3', '--date', '25.11.2026'], /write 2026-11-25/],
+    [['new', 'sheet', 'K-3'], /"sheet" cannot be used here; write exercise or plan/],
+    [['new'], /has to be told what to start: carryover new <what> <id>/],
   ])('refuses %j and writes nothing', (args, why) => {
     const before = read('plans/M-0412.yaml');
     const ran = runIn(root, args);
@@ -144,12 +195,54 @@ describe('new', () => {
 });
 
 describe('completion', () => {
+  const offered = (...words: readonly string[]) =>
+    runIn(root, ['complete', '--', ...words])
+      .out.split('\n')
+      .filter((one) => one !== '');
+
   it('offers commands, options, codes and checks', () => {
-    expect(runIn(root, ['complete', '--', 'bu']).out).toBe('build\n');
-    expect(runIn(root, ['complete', '--', 'build', 'M']).out).toBe('M-0412\n');
-    expect(runIn(root, ['complete', '--', 'check', '--hand']).out).toBe('--handouts\n');
-    expect(runIn(root, ['complete', '--', 'explain', 'side-b']).out).toBe('side-balance\n');
+    expect(offered('bu')).toEqual(['build']);
+    expect(offered('build', 'M')).toEqual(['M-0412']);
+    expect(offered('check', '--hand')).toEqual(['--handouts']);
+    expect(offered('explain', 'side-b')).toEqual(['side-balance']);
     for (const shell of ['bash', 'zsh', 'fish'])
       expect(runIn(root, ['completion', shell]).out).toContain('carryover complete');
+  });
+
+  it.each<[string[], string[]]>([
+    [
+      ['new', ''],
+      ['exercise', 'plan'],
+    ],
+    [
+      ['list', ''],
+      ['exercises', 'plans', 'words'],
+    ],
+    [['list', 'words', 'm'], ['muscles']],
+    [['help', 'exp'], ['explain']],
+    [['new', 'plan', 'K-1', '--from', ''], ['M-0412']],
+    [['new', 'exercise', 'x', '--from', 'h'], ['heel-raise']],
+    [['new', 'plan', 'K-1', '--by', ''], ['rk']],
+    [
+      ['new', 'plan', 'K-1', '--affected', ''],
+      ['left', 'right', 'both', 'none'],
+    ],
+    [['list', 'exercises', '--mus'], ['--muscle']],
+    [['list', 'exercises', '--muscle', 'sol'], ['soleus']],
+    [['list', 'exercises', '--region', 'cal'], ['calf']],
+    [['list', 'exercises', '--kit', 'light'], ['light band']],
+    [
+      ['list', 'exercises', '--purpose', 'str'],
+      ['strength', 'stretch'],
+    ],
+    [
+      ['list', 'exercises', '--side', ''],
+      ['each', 'both', 'middle'],
+    ],
+    [['check', '--quiet', 'M'], ['M-0412']],
+    // A folder's name is the shell's to complete.
+    [['build', '--folder', ''], []],
+  ])('after %j it offers %j', (words, wanted) => {
+    expect(offered(...words)).toEqual(wanted);
   });
 });

@@ -30,7 +30,8 @@ function counted(blocks: readonly Block[]) {
   const words = blocks.map(({ text }) => text).join('\n');
   return {
     exercises: of(/^h3$/, EXERCISE),
-    doses: blocks.filter(({ kind, text }, at) => kind === 'strong' && !text.endsWith(':') && at > 0)
+    // Of what is in bold, neither what opens a list, nor whom to call, nor from when on.
+    doses: blocks.filter(({ kind, text }) => kind === 'strong' && !/:$|^Call us|^From /.test(text))
       .length,
     steps: of(/^step/),
     pictures: of(/^picture$/),

@@ -217,6 +217,9 @@ function gateFinding(plan: Plan, { level, gate, weeks }: Stay, unmet: readonly U
   );
   return findingAtItem('gate-out-of-reach', plan, planned, {
     message: `${called(item, level)} moves on at ${asks}, but its dose and climb reach ${reached} at the most.`,
+    hints: [
+      'Let the climb go so far, or give the exercise in this plan a "move_on_when" of its own with what it reaches.',
+    ],
     related: [{ message: '"move_on_when" stands here.', place: gate.place }],
   });
 }

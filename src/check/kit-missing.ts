@@ -49,7 +49,8 @@ function missing({ item }: PlannedItem, has: ReadonlySet<string>): readonly stri
   );
 }
 
-function kitOfLoad(load: Load): string | null {
+/** The band by its name, or weight; null where a load needs nothing. */
+export function kitOfLoad(load: Load): string | null {
   if (load.kind === 'band') return load.band;
   return load.kind === 'body-weight' ? null : 'weight';
 }

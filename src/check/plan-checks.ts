@@ -6,16 +6,23 @@ import type { Finding } from '../finding/finding.ts';
 import type { Practice } from '../model/practice.ts';
 import { idleAccepts, settled } from './accept.ts';
 import { concernConflict } from './concern-conflict.ts';
+import { datesUnlikely } from './dates-unlikely.ts';
 import { easyWeekEmpty } from './easy-week-empty.ts';
+import { entryChangesNothing } from './entry-changes-nothing.ts';
+import { gateAboveStop } from './gate-above-stop.ts';
 import { gateOutOfReach } from './gate-out-of-reach.ts';
 import { kitMissing } from './kit-missing.ts';
 import { longSession } from './long-session.ts';
 import { LOOKS_PERSONAL_SETTINGS } from './looks-personal.ts';
+import { onlyAgainstAffected } from './only-against-affected.ts';
 import { outsideBounds } from './outside-bounds.ts';
 import type { PlanCheck, SettingOf, Settings } from './plan-check.ts';
 import { positionAvoided } from './position-avoided.ts';
 import { SHARP_RISE_SETTINGS, sharpRise } from './sharp-rise.ts';
+import { SHEET_RUNS_OUT_SETTINGS, sheetRunsOut } from './sheet-runs-out.ts';
 import { SIDE_BALANCE_SETTINGS, sideBalance } from './side-balance.ts';
+import { sideWord } from './side-word.ts';
+import { startBeforeVisit } from './start-before-visit.ts';
 import {
   STRETCH_BEFORE_STRENGTH_SETTINGS,
   stretchBeforeStrength,
@@ -37,7 +44,14 @@ export const PLAN_CHECKS: readonly PlanCheck[] = [
     find: stretchBeforeStrength,
   },
   { check: 'gate-out-of-reach', settings: {}, find: gateOutOfReach },
+  { check: 'gate-above-stop', settings: {}, find: gateAboveStop },
   { check: 'easy-week-empty', settings: {}, find: easyWeekEmpty },
+  { check: 'entry-changes-nothing', settings: {}, find: entryChangesNothing },
+  { check: 'only-against-affected', settings: {}, find: onlyAgainstAffected },
+  { check: 'side-word', settings: {}, find: sideWord },
+  { check: 'start-before-visit', settings: {}, find: startBeforeVisit },
+  { check: 'dates-unlikely', settings: {}, find: datesUnlikely },
+  { check: 'sheet-runs-out', settings: SHEET_RUNS_OUT_SETTINGS, find: sheetRunsOut },
 ];
 
 /** Every check that has numbers to set. */
@@ -54,7 +68,17 @@ export function checkPlan(practice: Practice, numbers: PlanNumbers): Finding[] {
   const run = PLAN_CHECKS.filter(({ check }) => isOn(check));
   const found = run.flatMap(({ find }) => find(subject));
   const idle = idleAccepts(found, plan, (check) => run.some((one) => one.check === check));
-  return [...settled(asSet([...found, ...idle], practice), plan)];
+  return [...settled(asSet(onceACause([...found, ...idle]), practice), plan)];
+}
+
+/** An item whose `only` is at odds with the affected side, and puts the sides off balance by it, is told of once. */
+function onceACause(findings: readonly Finding[]): readonly Finding[] {
+  const told = new Set(
+    findings.filter(({ check }) => check === 'side-balance').map(({ scope }) => scope.at(-1)),
+  );
+  return findings.filter(
+    ({ check, scope }) => check !== 'only-against-affected' || !told.has(scope.at(-1)),
+  );
 }
 
 /** The findings with the severities that a practice gives; those of checks that are off are left out. */

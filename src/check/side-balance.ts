@@ -3,7 +3,8 @@
 import type { Finding } from '../finding/finding.ts';
 import type { Item } from '../model/plan.ts';
 import { midpoint } from '../units/interval.ts';
-import { type Only, otherSide } from '../units/side.ts';
+import { type Affected, type Only, otherSide } from '../units/side.ts';
+import { againstAffected } from './only-against-affected.ts';
 import { COMMON_PRACTICE, type PlanUnderCheck, type Settings, WHOLE } from './plan-check.ts';
 import { called, findingAtItem, type PlannedItem, plannedItems } from './planned-item.ts';
 import { sessionSets, weeklyMidpoint } from './weekly-sets.ts';
@@ -99,10 +100,19 @@ function onlyInForce(item: Item, week: number): Only | undefined {
 function imbalanceFinding({ plan }: PlanUnderCheck, worst: Imbalance, others: number): Finding {
   const { muscle, fuller, more, less, most } = worst;
   const rest = others === 0 ? '' : `, and ${counted(others, 'other muscle')} likewise`;
+  const isAgainst =
+    onlyInForce(most.item.item, most.week.week) === fuller && plan.affected === otherSide(fuller);
   return findingAtItem('side-balance', plan, most, {
     message: `"${muscle}" gets ${counted(more, 'set')} on the ${fuller} and ${numberText(less)} on the ${otherSide(fuller)} in week ${most.week.week}, most of the difference from ${called(most.item.item, most.item.level)}${rest}.`,
-    hints: [
-      `Do both sides, or give the reason: "affected: ${fuller}", "only: other", or "sides" with a "why".`,
-    ],
+    hints: [isAgainst ? againstAffected(fuller) : waysOut(plan.affected, fuller)],
   });
+}
+
+/** The side may be a slip, so that comes first; `affected` is a reason only where the plan names no side. */
+function waysOut(affected: Affected, fuller: Limb): string {
+  const reasons =
+    affected === 'left' || affected === 'right'
+      ? '"only: other"'
+      : `"affected: ${fuller}" if that is so`;
+  return `Is the side right? If it is, do both sides, or give the reason: ${reasons}, or "sides" with a "why".`;
 }

@@ -25,9 +25,16 @@ import {
   summaryLine,
   type Work,
 } from './compiled.ts';
-import { type CommandResult, namedPlans, openFolder, type Session, UsageError } from './session.ts';
+import {
+  type CommandResult,
+  namedPlans,
+  type OpenFolder,
+  openFolder,
+  type Session,
+  UsageError,
+} from './session.ts';
 
-interface Built {
+export interface Built {
   readonly written: string[];
   readonly moved: { from: string; to: string }[];
   readonly sheets: { plan: string; sheet: string; files: string[] }[];
@@ -35,31 +42,50 @@ interface Built {
   readonly without: PlanWithoutSheet[];
 }
 
+/** What was compiled, and whether anything may be written from it. */
+export interface Judged {
+  readonly work: Work;
+  readonly setting: FateSetting;
+  readonly findings: readonly Finding[];
+  /** An error that belongs to all plans. */
+  readonly isStopped: boolean;
+}
+
 export function build(session: Session, what: readonly string[]): CommandResult {
   const open = openFolder(session);
   const named = namedPlans(what, open, session);
-  const work = compileWork(open, named, session);
-  const setting: FateSetting = {
-    compiled: work.compiled,
-    isNamed: named !== null,
-    isStrict: session.isStrict,
-  };
+  const judged = judgedWork(compileWork(open, named, session), named !== null, session);
+  return buildResult(makePages(open, judged, session), judged, open, session);
+}
+
+export function judgedWork(work: Work, isNamed: boolean, session: Session): Judged {
+  const setting = { compiled: work.compiled, isNamed, isStrict: session.isStrict };
   const findings = inOrder([
     ...work.compiled.findings,
     ...ownTemplateFindings(work, setting, session),
   ]);
   const isStopped = findings.some((one) => one.severity === 'error' && belongsToAll(one));
-  const built = isStopped
-    ? emptyBuilt()
-    : orUnwritten(() => writeAll(open.root, work, setting, session));
+  return { work, setting, findings, isStopped };
+}
+
+/** Writes the pages and moves the outdated ones away; nothing where an error belongs to all. */
+export function makePages({ root }: OpenFolder, judged: Judged, session: Session): Built {
+  if (judged.isStopped) return emptyBuilt();
+  return orUnwritten(() => writeAll(root, judged.work, judged.setting, session));
+}
+
+export function buildResult(
+  built: Built,
+  { findings, isStopped, work }: Judged,
+  { root }: OpenFolder,
+  session: Session,
+): CommandResult {
   const status = isFailing(findings, session) ? 1 : 0;
   return {
     status,
     findings: shownFindings(findings, session),
     data: { written: built.written, moved: built.moved, sheets: built.sheets },
-    out: session.isQuiet
-      ? ''
-      : buildReport(built, isStopped, pathFrom(session.outside.cwd, open.root)),
+    out: session.isQuiet ? '' : buildReport(built, isStopped, pathFrom(session.outside.cwd, root)),
     log: buildLog(findings, work, session),
   };
 }

@@ -7,6 +7,8 @@ import { type FateSetting, fateOf } from '../handouts/changes.ts';
 import { readHandouts, readPage } from '../handouts/disk.ts';
 import { indexPage } from '../handouts/index-page.ts';
 import { pagesOf } from '../handouts/pages.ts';
+import { changedSinceHandover } from '../handouts/since-handover.ts';
+import { loadRegister } from '../load/register.ts';
 import type { IndexedPlan, PlanWithoutSheet } from '../render/record/index-view.ts';
 import {
   compileWork,
@@ -41,8 +43,12 @@ export function check(
       ...auditHandouts({ pages, read: (path) => readPage(open.root, path) }, work, setting),
     );
   } else found.push(...ownTemplateFindings(work, setting, session));
-  if (named === null)
-    found.push(...asSet(oldEditorIds(open.folder, work.compiled), work.compiled.practice));
+  const register = loadRegister(open.folder);
+  found.push(...changedSinceHandover(register.rows, work, open.folder));
+  if (named === null) {
+    const ofFolder = [...oldEditorIds(open.folder, work.compiled), ...register.findings];
+    found.push(...asSet(ofFolder, work.compiled.practice));
+  }
   const findings = inOrder(found);
   const counts = countsOf(findings, filesRead(work));
   const report = findingsReport(findings, session, 'out');

@@ -2,7 +2,9 @@
 // its findings let a command pass.
 import { type Compiled, compile, FolderUnusable, type Named } from '../build.ts';
 import { type Finding, inOrder } from '../finding/finding.ts';
+import { type LastTimeOf, lastTimes } from '../handouts/last-time.ts';
 import { loadWording, type Wording } from '../handouts/wording.ts';
+import { openRepository } from '../load/git.ts';
 import { loadTemplates, type TemplateFiles } from '../load/templates.ts';
 import { findingsText, summaryText } from '../render/terminal/findings-text.ts';
 import { trackedPrivateFiles } from './git.ts';
@@ -12,6 +14,7 @@ export interface Work {
   readonly compiled: Compiled;
   readonly templates: TemplateFiles;
   readonly wording: Wording;
+  readonly lastTime: LastTimeOf;
 }
 
 /** Compiles what is named, or everything; a folder that cannot be used is a usage error. */
@@ -38,6 +41,7 @@ export function compileWork(
       compiled: { ...compiled, findings },
       templates: templates.value,
       wording: wording.value,
+      lastTime: lastTimes(folder, () => openRepository(root, session.outside.env)),
     };
   } catch (cause) {
     if (cause instanceof FolderUnusable) throw new UsageError(cause.message);

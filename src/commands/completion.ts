@@ -3,11 +3,28 @@
 
 import { plansOf } from '../build.ts';
 import { CHECK_NAMES } from '../finding/checks.ts';
+import type { Folder } from '../load/folder.ts';
 import { filesById } from '../load/library.ts';
-import { type CommandResult, openFolder, type Session, UsageError } from './session.ts';
+import { compileWork } from './compiled.ts';
+import { knownTo } from './exercise-filter.ts';
+import {
+  type CommandResult,
+  type OpenFolder,
+  openFolder,
+  type Session,
+  UsageError,
+} from './session.ts';
 
-/** The commands with the options of each, as the command line has them. */
-export type Offer = ReadonlyMap<string, readonly string[]>;
+/** What one command takes, as the command line has it. */
+export interface Takes {
+  /** Long options, with the words that each may be followed by; null where those are not known there, undefined where there are none. */
+  readonly options: ReadonlyMap<string, readonly string[] | null | undefined>;
+  /** What its first word may be, where that is known there. */
+  readonly words: readonly string[];
+}
+
+/** By command: "check", "list exercises". */
+export type Offer = ReadonlyMap<string, Takes>;
 
 export const SHELLS = ['bash', 'zsh', 'fish'] as const;
 export type Shell = (typeof SHELLS)[number];
@@ -42,24 +59,10 @@ export function completion(shell: Shell): CommandResult {
   };
 }
 
-const IDS: Readonly<Record<string, readonly ('plans' | 'exercises' | 'checks')[]>> = {
-  check: ['plans', 'exercises'],
-  build: ['plans'],
-  show: ['plans'],
-  explain: ['checks'],
-};
-
-/** What the last of the words may become; a folder that cannot be used offers no ids. */
+/** What the last of the words may become; a folder that cannot be used offers nothing of its own. */
 export function complete(session: Session, words: readonly string[], offer: Offer): CommandResult {
   const last = words.at(-1) ?? '';
-  const [command = ''] = words;
-  const offered =
-    words.length <= 1
-      ? [...offer.keys()]
-      : last.startsWith('-')
-        ? (offer.get(command) ?? [])
-        : idsFor(session, command);
-  const fitting = offered.filter((one) => one.startsWith(last));
+  const fitting = offeredFor(session, words, offer).filter((one) => one.startsWith(last));
   return {
     status: 0,
     findings: [],
@@ -69,17 +72,83 @@ export function complete(session: Session, words: readonly string[], offer: Offe
   };
 }
 
+function offeredFor(session: Session, words: readonly string[], offer: Offer): readonly string[] {
+  const commands = [...offer.keys()].filter((name) => !name.includes(' '));
+  if (words.length <= 1) return [...commands, 'help'];
+  const [first = '', second = ''] = words;
+  if (first === 'help') return commands;
+  const isInner = words.length > 2 && offer.has(`${first} ${second}`);
+  const command = isInner ? `${first} ${second}` : first;
+  const takes = offer.get(command);
+  const [before = '', last = ''] = words.slice(-2);
+  const choices = takes?.options.get(before);
+  if (choices !== undefined) return choices ?? valuesOf(before, command, second, session);
+  if (last.startsWith('-')) return [...(takes?.options.keys() ?? [])];
+  const isFirstWord = words.length === (isInner ? 3 : 2);
+  const known = isFirstWord ? (takes?.words ?? []) : [];
+  return known.length > 0 ? known : idsFor(session, command);
+}
+
+type Own = 'plans' | 'exercises' | 'checks';
+
+const IDS: Readonly<Record<string, readonly Own[]>> = {
+  check: ['plans', 'exercises'],
+  build: ['plans'],
+  diff: ['plans'],
+  handover: ['plans'],
+  show: ['plans'],
+  explain: ['checks'],
+};
+
 function idsFor(session: Session, command: string): readonly string[] {
-  return (IDS[command] ?? []).flatMap((kind): readonly string[] => {
-    if (kind === 'checks') return CHECK_NAMES;
-    try {
-      const { folder } = openFolder(session);
-      const { byId } =
-        kind === 'plans' ? plansOf(folder) : filesById(folder, 'exercises', 'duplicate-exercise');
-      return [...byId.keys()];
-    } catch (cause) {
-      if (cause instanceof UsageError) return [];
-      throw cause;
+  return (IDS[command] ?? []).flatMap((kind): readonly string[] =>
+    kind === 'checks' ? CHECK_NAMES : inFolder(session, ({ folder }) => idsIn(folder, kind)),
+  );
+}
+
+function idsIn(folder: Folder, kind: 'plans' | 'exercises'): readonly string[] {
+  const { byId } =
+    kind === 'plans' ? plansOf(folder) : filesById(folder, 'exercises', 'duplicate-exercise');
+  return [...byId.keys()];
+}
+
+/** The practice's own words for an option: who signs, what to copy, its vocabulary. */
+function valuesOf(
+  option: string,
+  command: string,
+  what: string,
+  session: Session,
+): readonly string[] {
+  return inFolder(session, (open) => {
+    if (option === '--from' && command === 'new')
+      return idsIn(open.folder, what === 'plan' ? 'plans' : 'exercises');
+    const exercises = option === '--tag' ? idsIn(open.folder, 'exercises') : [];
+    const { practice, library } = compileWork(open, { plans: [], exercises }, session).compiled;
+    switch (option) {
+      case '--by':
+        return [...practice.practitioners.keys()];
+      case '--tag':
+        return [
+          ...new Set(
+            library
+              .loaded()
+              .flatMap(({ exercise }) => exercise?.levels.flatMap(({ tags }) => tags) ?? []),
+          ),
+        ];
+      default:
+        return knownTo(option.replace(/^--/, ''), practice);
     }
   });
+}
+
+function inFolder(
+  session: Session,
+  offered: (open: OpenFolder) => readonly string[],
+): readonly string[] {
+  try {
+    return offered(openFolder(session));
+  } catch (cause) {
+    if (cause instanceof UsageError) return [];
+    throw cause;
+  }
 }

@@ -1,5 +1,5 @@
 // Whether the editor's schemas in a practice folder still offer the ids that the folder has.
-import type { Compiled } from '../build.ts';
+import { type Compiled, PRACTICE_FILE } from '../build.ts';
 import { type Finding, finding } from '../finding/finding.ts';
 import { fileOnly } from '../finding/place.ts';
 import { editorSchemas, type OwnIds, ownIds } from '../load/editor-schemas.ts';
@@ -13,8 +13,14 @@ export function idsOf({ practice, library }: Compiled): OwnIds {
   );
 }
 
-/** A note where they are old; nothing where the folder has none. */
+/** A note where they are old; nothing where the folder has none, or errors in its settings or exercises. */
 export function oldEditorIds(folder: Folder, compiled: Compiled): readonly Finding[] {
+  // A file with mistakes lacks ids that it will have once it is mended.
+  const files = [PRACTICE_FILE, ...compiled.library.loaded().map(({ file }) => file)];
+  const isUnsound = compiled.findings.some(
+    ({ severity, place }) => severity === 'error' && files.includes(place.source.file),
+  );
+  if (isUnsound) return [];
   for (const [path, text] of editorSchemas(idsOf(compiled))) {
     const entry = folder.entry(path);
     if (entry?.kind !== 'file') continue;

@@ -7,11 +7,13 @@ import { diskFolder, type Folder } from '../load/folder.ts';
 import { filesById } from '../load/library.ts';
 import { readShipped, shippedFiles } from '../load/shipped-files.ts';
 import { idsOf } from './editor-ids.ts';
+import { gitWords, type OnOff } from './git-words.ts';
 import { type CommandResult, openFolder, type Session, UsageError } from './session.ts';
 
 const FIRST_FOLDER = 'examples/first-folder';
 
 export interface InitOptions {
+  readonly git?: OnOff;
   readonly refresh?: boolean;
 }
 
@@ -41,10 +43,11 @@ function editorSettings(): object {
 export function init(
   session: Session,
   where: string | undefined,
-  { refresh }: InitOptions,
+  { refresh, git }: InitOptions,
 ): CommandResult {
   const { outside } = session;
   const root = resolve(outside.cwd, where ?? '.');
+  if (git !== undefined) return gitWords(session, where, git);
   if (refresh) return refreshed(session, where);
   const written: string[] = [];
   const kept: string[] = [];
@@ -101,7 +104,7 @@ function refreshed(session: Session, where: string | undefined): CommandResult {
 }
 
 /** The schemas are ours to write, so that they keep up with the folder; the practice's files are not. */
-function writeSchemas(root: string): string[] {
+export function writeSchemas(root: string): string[] {
   const written: string[] = [];
   for (const [path, text] of schemasOf(diskFolder(root))) {
     const target = join(root, path);

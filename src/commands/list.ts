@@ -1,24 +1,13 @@
 // `carryover list`: finds exercises and plans.
 
 import { compareText } from '../finding/finding.ts';
+import { wordHints } from '../load/did-you-mean.ts';
 import type { Exercise } from '../model/exercise.ts';
 import type { Plan } from '../model/plan.ts';
-import { MUSCLES } from '../model/vocabulary.ts';
 import { listExercisesText, listPlansText } from '../render/terminal/list-text.ts';
 import { compileWork, type Work } from './compiled.ts';
+import { checkFilter, type ExerciseFilter, fitsFilter } from './exercise-filter.ts';
 import { type CommandResult, openFolder, type Session } from './session.ts';
-
-export interface ExerciseFilter {
-  readonly region?: string;
-  readonly muscle?: string;
-  readonly purpose?: string;
-  readonly position?: string;
-  readonly kit?: string;
-  readonly side?: string;
-  readonly tag?: string;
-  readonly demand?: string;
-  readonly unused?: boolean;
-}
 
 export interface PlanFilter {
   readonly due?: boolean;
@@ -31,16 +20,17 @@ export function listExercises(
   filter: ExerciseFilter,
 ): CommandResult {
   const work = compileWork(openFolder(session), null, session);
+  checkFilter(filter, work.compiled.practice);
   const used = new Set(work.compiled.plans.flatMap(({ plan }) => (plan ? exercisesOf(plan) : [])));
   const exercises = work.compiled.library
     .loaded()
     .flatMap(({ exercise }) => exercise ?? [])
-    .filter((one) => matches(one, filter) && hasWords(searchText(one), words))
+    .filter((one) => fitsFilter(one, filter) && hasWords(searchText(one), words))
     .filter((one) => !filter.unused || !used.has(one.id))
     .sort((a, b) => compareText(a.id, b.id));
   return {
     ...unread(work),
-    ...noHits(work, exercises.length),
+    ...noHits(work, exercises.length, unknownTag(work, filter)),
     data: { exercises: exercises.map(exerciseJson) },
     out: exercises.length === 0 ? '' : `${listExercisesText(exercises, session)}\n`,
   };
@@ -86,9 +76,17 @@ function unread({ compiled }: Work): Pick<CommandResult, 'status' | 'findings' |
 }
 
 /** An empty answer is said, so that it is not taken for a hang. */
-function noHits(work: Work, hits: number): Pick<CommandResult, 'log'> {
+function noHits(work: Work, hits: number, why = ''): Pick<CommandResult, 'log'> {
   const { log } = unread(work);
-  return { log: hits === 0 ? `${log}Nothing fits.\n` : log };
+  return { log: hits === 0 ? `${log}Nothing fits.${why}\n` : log };
+}
+
+/** Tags are free words, so that one that no exercise has is no mistake; those that there are help on. */
+function unknownTag({ compiled }: Work, { tag }: ExerciseFilter): string {
+  const levels = compiled.library.loaded().flatMap(({ exercise }) => exercise?.levels ?? []);
+  const tags = [...new Set(levels.flatMap((level) => level.tags))].sort(compareText);
+  if (tag === undefined || tags.includes(tag)) return '';
+  return [` No exercise has the tag "${tag}".`, ...wordHints(tag, tags)].join(' ');
 }
 
 function isDue({ nextVisit, closed }: Plan, today: string): boolean {
@@ -100,36 +98,6 @@ function exercisesOf(plan: Plan): readonly string[] {
     parts.flatMap(({ items }) => items.map(({ exercise }) => exercise.id)),
   );
 }
-
-function matches(exercise: Exercise, filter: ExerciseFilter): boolean {
-  return exercise.levels.some((level) => {
-    const asked: readonly (readonly [string | undefined, readonly string[]])[] = [
-      [filter.region, level.muscles.prime.flatMap(regionOf)],
-      [filter.muscle, [...level.muscles.prime, ...level.muscles.assist]],
-      [filter.purpose, level.purposes],
-      [filter.position, [level.position]],
-      [filter.kit, level.kit.flat()],
-      [filter.side, [level.sides]],
-      [filter.tag, level.tags],
-      [filter.demand, level.demands],
-    ];
-    return asked.every(([wanted, there]) => wanted === undefined || there.includes(wanted));
-  });
-}
-
-/** The group of a shipped muscle; one of the practice's own has none. */
-function regionOf(muscle: string): readonly string[] {
-  return isShippedMuscle(muscle) ? [MUSCLES[muscle].group] : [];
-}
-
-function isShippedMuscle(id: string): id is keyof typeof MUSCLES {
-  return Object.hasOwn(MUSCLES, id);
-}
-
-/** The regions that an exercise can be looked for by. */
-export const REGIONS: readonly string[] = [
-  ...new Set(Object.values(MUSCLES).map(({ group }) => group)),
-];
 
 function searchText(exercise: Exercise): string {
   const texts = exercise.levels.flatMap((level) => [

@@ -5,11 +5,15 @@ import { dirname, join } from 'node:path';
 import { plansOf } from '../build.ts';
 import { type Replacements, withBlocks } from '../load/blanked.ts';
 import { nearest } from '../load/did-you-mean.ts';
+import { EDITOR_SCHEMAS } from '../load/editor-schemas.ts';
 import { filesById } from '../load/library.ts';
 import { quoted } from '../load/quoted-sentence.ts';
 import { loadTemplates } from '../load/templates.ts';
 import { readText } from '../load/text-file.ts';
-import { parseDay } from '../units/day.ts';
+import { CODE, ID } from '../model/ids.ts';
+import { compileWork } from './compiled.ts';
+import { writeSchemas } from './init.ts';
+import { type NewOptions, type Question, questionsFor } from './new-questions.ts';
 import {
   type CommandResult,
   type OpenFolder,
@@ -18,51 +22,29 @@ import {
   UsageError,
 } from './session.ts';
 
-export interface NewOptions {
-  readonly from?: string;
-  readonly title?: string;
-  readonly by?: string;
-  readonly date?: string;
-  readonly starts?: string;
-  readonly next?: string;
-  readonly weeks?: string;
-  readonly affected?: string;
-  readonly goal?: string;
-  readonly name?: string;
-  readonly purpose?: string;
-  readonly position?: string;
-  readonly sides?: string;
-  readonly limb?: string;
-  readonly in?: string;
+/** What an id may be, and one like a name that is none. */
+const IDS = {
+  plan: {
+    pattern: CODE,
+    rule: 'a code has letters, digits and hyphens',
+    like: (id: string) => hyphened(id),
+  },
+  exercise: {
+    pattern: ID,
+    rule: 'an id has small letters, digits and hyphens',
+    like: (id: string) => hyphened(id).toLowerCase(),
+  },
+} as const;
+
+function hyphened(id: string): string {
+  return id
+    .normalize('NFD')
+    .replace(/\p{M}/gu, '')
+    .replace(/[^A-Za-z0-9]+/g, '-')
+    .replace(/^-|-$/g, '');
 }
 
-/** What a terminal may be asked for, in order; each is an option too. */
-const QUESTIONS: Readonly<
-  Record<'plan' | 'exercise', readonly (readonly [keyof NewOptions, string])[]>
-> = {
-  plan: [
-    ['title', 'Title on the sheet'],
-    ['by', 'By (your short name in practice.yaml)'],
-    ['date', 'Date of the visit (2026-10-05)'],
-    ['starts', 'First day of week 1'],
-    ['next', 'Next visit'],
-    ['weeks', 'How many weeks'],
-    ['affected', 'Affected side (left, right, both, none)'],
-    ['goal', "Goal, in the person's own words"],
-  ],
-  exercise: [
-    ['name', 'Name on the sheet'],
-    ['purpose', 'Purpose (strength, stretch, balance, …)'],
-    ['position', 'Position (standing, sitting, supine, …)'],
-    ['sides', 'Sides (each, both, middle)'],
-    ['limb', 'What a side is called (leg, arm, hand, …)'],
-  ],
-};
-
-const IDS = {
-  plan: [/^[A-Za-z0-9][A-Za-z0-9-]{0,62}$/, 'a code has letters, digits and hyphens'],
-  exercise: [/^[a-z0-9][a-z0-9-]{0,62}$/, 'an id has small letters, digits and hyphens'],
-} as const;
+const NOTHING_NAMED = { plans: [], exercises: [] } as const;
 
 export function newFile(
   session: Session,
@@ -70,12 +52,11 @@ export function newFile(
   id: string,
   options: NewOptions,
 ): CommandResult {
-  const [pattern, rule] = IDS[what];
-  if (!pattern.test(id)) throw new UsageError(`"${id}" cannot be used; ${rule}`);
-  for (const key of ['date', 'starts', 'next'] as const) {
-    const day = options[key];
-    if (day !== undefined && !parseDay(day).ok)
-      throw new UsageError(`"--${key} ${day}" is no day; write it as --${key} 2026-10-05`);
+  const { pattern, rule, like } = IDS[what];
+  if (!pattern.test(id)) {
+    const fitting = like(id);
+    const hint = pattern.test(fitting) ? `; take "${fitting}"` : '';
+    throw new UsageError(`"${id}" cannot be used: ${rule}${hint}`);
   }
   const open = openFolder(session);
   const under = `${what}s`;
@@ -88,13 +69,20 @@ export function newFile(
   if (path.split('/').includes('..')) throw new UsageError(`--in names a folder below ${under}/`);
   if (there || existsSync(join(open.root, path)))
     throw new UsageError(`${there?.[1] ?? path} is there already; "new" never writes over a file`);
-  const told = answered(session, what, options);
+  const questions = questionsFor(what, compileWork(open, NOTHING_NAMED, session).compiled.practice);
+  for (const { key, problem } of questions) {
+    const why = options[key] === undefined ? null : problem(options[key]);
+    if (why !== null) throw new UsageError(`--${key} ${why}`);
+  }
+  const told = answered(session, questions, options);
   const text =
     options.from === undefined
       ? fromTemplate(open, what, id, told)
       : fromEarlier(open, what, id, options.from, byId, told);
   mkdirSync(dirname(join(open.root, path)), { recursive: true });
   writeFileSync(join(open.root, path), text, { flag: 'wx' });
+  // The editor offers the new id at once, where it offers any.
+  if (existsSync(join(open.root, EDITOR_SCHEMAS))) writeSchemas(open.root);
   const out = `${path}\nFill in what is empty; "carryover check ${id}" says what is still missing.\n`;
   return { status: 0, findings: [], data: { written: [path] }, out, log: '' };
 }
@@ -102,17 +90,26 @@ export function newFile(
 /** The options, and in a terminal an answer for each that was not given; an empty answer leaves it blank. */
 function answered(
   { outside, isJson, isQuiet }: Session,
-  what: 'plan' | 'exercise',
+  questions: readonly Question[],
   options: NewOptions,
 ): NewOptions {
   const { ask } = outside;
   if (!ask || isJson || isQuiet || options.from !== undefined) return options;
   const answers: Record<string, string> = {};
-  for (const [key, question] of QUESTIONS[what]) {
-    const answer = options[key] ?? ask(`${question}: `);
-    if (answer.trim() !== '') answers[key] = answer.trim();
+  for (const question of questions) {
+    const answer = options[question.key] ?? askedUntilFit(ask, question);
+    if (answer !== '') answers[question.key] = answer;
   }
   return { ...options, ...answers };
+}
+
+function askedUntilFit(ask: (question: string) => string, { asks, problem }: Question): string {
+  for (let before = ''; ; ) {
+    const answer = ask(`${before}${asks}: `).trim();
+    const why = answer === '' ? null : problem(answer);
+    if (why === null) return answer;
+    before = `This ${why}\n`;
+  }
 }
 
 function fromTemplate(

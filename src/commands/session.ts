@@ -16,6 +16,8 @@ export interface Outside {
   readonly cwd: string;
   readonly env: Readonly<Record<string, string | undefined>>;
   readonly today: Day;
+  /** What to type in a shell to run this program. */
+  readonly self?: string;
   readonly out: Stream;
   readonly err: Stream;
   /** Asks in the terminal and waits for the answer; left out where nobody can answer. */
@@ -46,6 +48,8 @@ export interface Paint {
   readonly note: (text: string) => string;
   readonly warn: (text: string) => string;
   readonly path: (text: string) => string;
+  readonly added: (text: string) => string;
+  readonly removed: (text: string) => string;
 }
 
 export interface Session {
@@ -54,6 +58,8 @@ export interface Session {
   readonly isStrict: boolean;
   readonly isQuiet: boolean;
   readonly isJson: boolean;
+  /** As asked with --format, else "text". */
+  readonly format: string;
   /** For text on standard output. */
   readonly paint: Paint;
   readonly paintTo: (stream: 'out' | 'err') => Paint;
@@ -65,6 +71,8 @@ export interface Session {
 /** What a command comes to. `out` is what was asked for, `log` all else. */
 export interface CommandResult {
   readonly status: 0 | 1 | 2;
+  /** Whether no error was found, where the status does not tell. */
+  readonly isOk?: boolean;
   readonly findings: readonly Finding[];
   readonly data: object | null;
   readonly out: string;
@@ -85,6 +93,7 @@ export function sessionOf(outside: Outside, options: CommonOptions): Session {
     isStrict: options.strict ?? false,
     isQuiet: options.quiet ?? false,
     isJson: options.format === 'json',
+    format: options.format ?? 'text',
     paint: paintFor(outside.out, options, outside.env),
     paintTo: (stream) => paintFor(outside[stream], options, outside.env),
     width: Math.max(60, Math.min(outside.out.columns, 120)),
@@ -104,6 +113,8 @@ function paintFor(stream: Stream, { color = 'auto' }: CommonOptions, env: Outsid
     dim: one(chalk.dim),
     warn: one(chalk.yellow),
     path: one(chalk.bold),
+    added: one(chalk.green.bold),
+    removed: one(chalk.red.bold),
     error: one(chalk.red.bold),
     warning: one(chalk.yellow.bold),
     note: one(chalk.cyan.bold),
@@ -191,7 +202,11 @@ function idOf(
 }
 
 /** A path as seen from where one stands, then from the folder; undefined where it names no file of the folder. */
-function pathIn(word: string, { root }: OpenFolder, { outside }: Session): string | undefined {
+export function pathIn(
+  word: string,
+  { root }: OpenFolder,
+  { outside }: Session,
+): string | undefined {
   for (const base of [outside.cwd, root]) {
     const absolute = resolve(base, word);
     const inside = relative(root, absolute).split(sep).join('/');

@@ -166,7 +166,7 @@ function startedClimb(resolving: Resolving, written: Written, isClimbWritten: bo
   const state = { level: written.level, doses, starts: doses };
   if (isClimbWritten) {
     for (const { dial, why } of idleDials(climb, state, setting)) {
-      const message = idleDialSentence(dial, why, [...doses.values()]);
+      const message = idleDialSentence(dial, why, [...doses.values()], item.exercise.id);
       tell(resolving, 'dial-idle', dial.place, message);
     }
   }
@@ -233,8 +233,13 @@ function tellSidesNotEach(
     const when = week === 1 ? '' : ` in week ${week}`;
     const { id, levels } = resolving.item.exercise;
     const fitting = levels.find(({ sides }) => sides === 'each');
-    const otherwise = fitting ? `, or use a level done so, such as "level: ${fitting.id}"` : '';
-    const message = `"${key}" is for an exercise done one side at a time, but level "${level.id}" of "${id}"${when} has "sides: ${level.sides}"; take "${key}" out${otherwise}.`;
+    // A level that was changed is named first: with "only" taken out, both sides would work.
+    const ways = [
+      `make the level "sides: each" in the exercise`,
+      ...(fitting ? [`use a level done so, such as "level: ${fitting.id}"`] : []),
+      `take "${key}" out, so that both sides do the same`,
+    ];
+    const message = `"${key}" is for an exercise done one side at a time, but level "${level.id}" of "${id}"${when} has "sides: ${level.sides}"; ${ways.join(', or ')}.`;
     tell(resolving, 'sides-not-each', place, message, [
       { message: 'This level is meant.', place: level.place },
     ]);

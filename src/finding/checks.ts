@@ -319,6 +319,22 @@ export const CHECKS = {
     'Put the change into the plan, and run "carryover build".',
     'Common practice: what is handed out is what the plan says.',
   ),
+  // The register of handovers
+  'handover-uncommitted': error(
+    'A sheet is to be handed over, and something that it is made from is not committed: the register would name a commit that says something else than the sheet.',
+    'Commit the files that the message names, and hand over again. Other files may stay as they are.',
+    'Common practice: the record says what was handed out.',
+  ),
+  'handover-damaged': warning(
+    'A line of handovers.csv cannot be read, so the handover that it noted is not found and not held against its plan. The other rows count.',
+    'Put the line back as version control has it. Rows are added by "carryover handover", and never changed.',
+    'Common practice: the record says what was handed out.',
+  ),
+  'changed-since-handover': note(
+    'The words, numbers or pictures of a plan are not those of the sheet that was handed over last: the person has a sheet that the plan does not say any more. Another edition of carryover can word a sheet anew, too.',
+    'Hand over the new sheet with "carryover handover", or accept it with the reason.',
+    'Common practice: what is handed out is what the plan says.',
+  ),
   'editor-ids-old': note(
     'The editor completes the ids that the folder had when it was last told.',
     'Run "carryover init --refresh".',
@@ -351,6 +367,14 @@ export const CHECKS = {
     'Do both sides, or give the reason: affected, only: other, or the why of a side override.',
     'Setting off_by (25 %). Common practice, no source.',
   ),
+  'only-against-affected': warning(
+    'An item is done on one side only, and that is not the affected side of the plan. After a copy, or a slip of the pen, it may be the wrong one.',
+    'Write only: affected for the affected side. If the other one is meant, write only: other, which cannot be a slip.',
+  ),
+  'side-word': warning(
+    'The title of a plan names the side that the plan does not call affected, and not the one that it does. One of the two was left from another plan, or is a slip. Only English titles are looked at.',
+    'Look at the record, and correct the title or affected.',
+  ),
   'sharp-rise': warning(
     "A muscle's weekly sets rise by more than half, and more than 2 sets, against the last week that was not easy. A start from nothing is no rise.",
     'Spread the rise over more weeks.',
@@ -366,8 +390,13 @@ export const CHECKS = {
     'Move the stretch after the strength work. Do not shorten it. With lively movement between the two the effect was not clear.',
     'Behm DG, Blazevich AJ, Kay AD, McHugh M. Appl Physiol Nutr Metab 2016;41(1):1-11: 60 s or more a muscle, -4.6 %. Setting hold (60 s).',
   ),
+  'limb-unlikely': warning(
+    'An exercise calls its sides by the leg, and all the muscles that it names are of the arm, or the other way round. The sheet would say "left leg" of an exercise for the arm.',
+    'Correct limb, or the muscles.',
+    'The groups of muscles are those of the vocabulary.',
+  ),
   'placeholder-left': warning(
-    'A file still says "(replace this)", and it would stand so on every sheet.',
+    'A file still says "(replace this)", or what "carryover init" put there to be replaced, and it would stand so on every sheet.',
     'Write what holds for your practice in its place.',
   ),
   'looks-personal': warning(
@@ -378,6 +407,32 @@ export const CHECKS = {
   'gate-out-of-reach': warning(
     'A level is left only at a number that its dose and climb never reach in this plan.',
     'Let the climb reach it, or change move_on_when, at the item too.',
+  ),
+  'gate-above-stop': error(
+    'A level may be left at a pain at which the same plan says to stop. Both sentences would stand on one sheet.',
+    'Write a pain_at_most below the range to stop at, in the exercise or in a move_on_when of the item.',
+    'The ranges are those of the plan, or of the practice.',
+  ),
+  'start-before-visit': warning(
+    'Week 1 of a plan begins before its first visit, so that the sheet starts in a later week than the first.',
+    'Correct starts. If the person began before, elsewhere, accept it with that reason.',
+  ),
+  'dates-unlikely': warning(
+    'Week 1 of a plan begins after the next visit, which would have nothing to look back on.',
+    'Correct starts or next_visit.',
+  ),
+  'sheet-runs-out': note(
+    'The plan ends more than a week before the next visit, and the sheet does not say what to do in between.',
+    'Correct next_visit, or let the plan last longer.',
+    'Setting days (7). Common practice, no source.',
+  ),
+  'looks-copied': note(
+    "A plan has the visits and goals of another person's plan, word for word: it was copied, and what was found in one person may stand in the record of another. Looked for in a check of the whole folder.",
+    'Write what holds for this person, or start plans with "carryover new plan <code> --from <code>", which leaves these blank.',
+  ),
+  'entry-changes-nothing': note(
+    'A from_week entry changes nothing: the level, the dose or the days that it names hold already.',
+    'Write what is to change in that week, or take the entry out. One that starts a climb anew does change something.',
   ),
   'easy-week-empty': note(
     'An easy week eases nothing of what is done in it.',
@@ -397,6 +452,14 @@ export const CHECK_NAMES = Object.keys(CHECKS) as readonly CheckName[];
 export const SETTLED_CHECKS: readonly CheckName[] = CHECK_NAMES.filter(
   (name) => CHECKS[name].severity !== 'error',
 );
+
+/** Of those, the ones about the folder or its library: no plan can accept them. */
+export const FOLDER_CHECKS: ReadonlySet<CheckName> = new Set([
+  'editor-ids-old',
+  'placeholder-left',
+  'limb-unlikely',
+  'handover-damaged',
+]);
 
 export function isCheckName(text: string): text is CheckName {
   return Object.hasOwn(CHECKS, text);

@@ -2,14 +2,20 @@
 // fingerprint. The same plan, library, settings and words give the same bytes.
 import { createHash } from 'node:crypto';
 import type { Compiled, CompiledPlan } from '../build.ts';
+import type { PlanNumbers } from '../compute/numbers.ts';
 import { type Finding, finding } from '../finding/finding.ts';
 import type { TemplateFiles } from '../load/templates.ts';
+import type { Plan } from '../model/plan.ts';
 import { sealed } from '../render/pages/fingerprint.ts';
 import { renderClinic, renderSheetHtml, renderSheetMarkdown } from '../render/pages/pages.ts';
 import type { Page, TemplateProblem } from '../render/pages/template.ts';
 import { clinicView } from '../render/record/clinic-view.ts';
+import type { LastTime } from '../render/sheet/news-view.ts';
 import { sheetNumber } from '../render/sheet/sheet-number.ts';
+import type { SheetView } from '../render/sheet/sheet-view.ts';
 import { sheetView } from '../render/sheet/worded-sheet.ts';
+import type { Words } from '../render/words/words.ts';
+import type { LastTimeOf } from './last-time.ts';
 import { languageOf, type Wording } from './wording.ts';
 
 export const HANDOUTS = 'handouts';
@@ -31,6 +37,8 @@ export interface Printing {
   readonly compiled: Compiled;
   readonly templates: TemplateFiles;
   readonly wording: Wording;
+  /** What a plan's sheet before was made from. */
+  readonly lastTime: LastTimeOf;
 }
 
 export function sha256(text: string): Uint8Array {
@@ -45,20 +53,17 @@ export function pathsOf(plan: string): readonly [string, string, string] {
 /** The pages of a plan that has numbers; a template of the practice that cannot be filled in is a finding. */
 export function pagesOf(one: CompiledPlan, printing: Printing): PagesOutcome {
   const { compiled, templates } = printing;
-  const { practice, people } = compiled;
+  const { practice } = compiled;
   const { plan, numbers } = one;
   const words = printing.wording.get(languageOf(one, compiled));
   const clinicWords = printing.wording.get(practice.language);
   if (!plan || !numbers || !words || !clinicWords)
     throw new Error(`plan ${one.id} has nothing to print`);
-  const view = sheetView({
-    practice,
-    plan,
-    numbers,
-    person: people.get(plan.person) ?? null,
+  const { view, number } = numberedSheet(
+    { plan, numbers, last: printing.lastTime(one) },
+    compiled,
     words,
-  });
-  const number = sheetNumber({ view, alsoShown: [] }, sha256);
+  );
   const sheetLine = words.say('footer.sheet', { number, date: view.footer.visitDate });
   const sheet = { view, shortDay: null, sheetLine, paper: practice.paper };
   const findings = one.findings;
@@ -84,6 +89,17 @@ export function pagesOf(one: CompiledPlan, printing: Printing): PagesOutcome {
     files.set(paths[i] as string, sealed(page.text, sha256));
   }
   return { ok: true, pages: { plan: one.id, sheetNumber: number, files } };
+}
+
+/** What a plan's sheet shows in the words of a language, and the number that it has by that. */
+export function numberedSheet(
+  { plan, numbers, last }: { plan: Plan; numbers: PlanNumbers; last: LastTime | null },
+  { practice, people }: Compiled,
+  words: Words,
+): { readonly view: SheetView; readonly number: string } {
+  const person = people.get(plan.person) ?? null;
+  const view = sheetView({ practice, plan, numbers, person, words, last });
+  return { view, number: sheetNumber({ view, alsoShown: [] }, sha256) };
 }
 
 /** A template that cannot be filled in, at its line. A shipped one is a bug, not a finding. */

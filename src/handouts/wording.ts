@@ -38,7 +38,16 @@ export function loadWording(
   return { value: wording, findings };
 }
 
-function wordsOf(
+/** The shipped English words, for a version whose own cannot be used. */
+export function shippedWords(): Words {
+  const reading = wordsFrom(shippedEnglish(), { language: 'en', shipped: shippedEnglish() });
+  if (!reading.ok)
+    throw new Error(`the shipped words pack is broken: ${reading.problems[0]?.message}`);
+  return reading.words;
+}
+
+/** The words of one language; null where there is no pack for it, or none that can be used. */
+export function wordsOf(
   folder: Folder,
   language: string,
   place: Place,

@@ -5,8 +5,9 @@ import type { CheckName } from '../finding/checks.ts';
 import { type Finding, finding } from '../finding/finding.ts';
 import type { Place } from '../finding/place.ts';
 import { type Reading, withSoundForm } from '../units/reading.ts';
+import { keyText } from './key-findings.ts';
 import { ENTRY } from './prose-scanning.ts';
-import { formAt, keyText } from './schema-findings.ts';
+import { exampleForm } from './wanted-form.ts';
 import type { YamlFile } from './yaml-file.ts';
 
 /** A node of a file; T is what the schema says of it, and is never read itself. */
@@ -110,6 +111,13 @@ export function lengthOf(at: At<unknown>): number {
   return isSeq(at.node) ? at.node.items.length : 0;
 }
 
+/** Whether a value stands inside { } or [ ], where keys follow each other on one line. */
+export function isInBraces({ file, node }: At<unknown>): boolean {
+  const { text } = file.source;
+  const start = node.range?.[0] ?? 0;
+  return /[{[][^\]}]*$/.test(text.slice(text.lastIndexOf('\n', start - 1) + 1, start));
+}
+
 export function isGroup(at: At<unknown>): boolean {
   return isMap(at.node);
 }
@@ -167,9 +175,12 @@ export function quantity<T>(
   }
   const reading = withSoundForm(parse(textOf(at)), parse);
   if (reading.ok) return reading.value;
-  const { check, says, write } = reading.misread;
-  const example = /^(weeks|dial)-/.test(check) ? undefined : formAt(at.file, at.path);
-  const form = write === undefined ? example : `"${at.key}: ${write}"`;
+  const { check, says, write, orWrite } = reading.misread;
+  const own = [write, orWrite].flatMap((one) => (one === undefined ? [] : `"${at.key}: ${one}"`));
+  const example = /^(weeks|dial)-/.test(check)
+    ? undefined
+    : exampleForm(at.file, at.path, (text) => parse(text).ok);
+  const form = own.length > 0 ? own.join(' or ') : example && `for example ${example}`;
   tellAt(at, check, `"${at.key}" ${says}${form === undefined ? '' : `; write ${form}`}.`);
   return undefined;
 }

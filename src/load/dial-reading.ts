@@ -28,8 +28,7 @@ export function signed<T>(
   if (isZero(reading.value))
     return misread(
       'dial-unclear',
-      `says ${text}, which never gets anywhere`,
-      text.replace(/^[+-]?\s*0+(?:\.0+)?/, '1'),
+      `says ${text}, which never gets anywhere; write a step above 0, or one below 0 to climb down`,
     );
   return read(match?.[1] === '-' ? negated(reading.value) : reading.value);
 }

@@ -23,8 +23,21 @@ const MEANT: Readonly<Record<string, string>> = {
   upto: 'to',
   minutes: 'time',
   lvl: 'level',
+  pain_max: 'pain_at_most',
+  max_pain: 'pain_at_most',
+  effort_max: 'effort_at_most',
   get_in_contact: 'get_in_touch',
 };
+
+/** Words for a side. A wrong side is the worst of slips, so that where left is one of the words none is guessed by its spelling. */
+const SIDE_WORDS: ReadonlySet<string> = new Set([
+  'left',
+  'right',
+  'affected',
+  'other',
+  'both',
+  'none',
+]);
 
 /** The nearest known word, or undefined where none is near. */
 export function nearest(word: string, known: Iterable<string>): string | undefined {
@@ -34,9 +47,10 @@ export function nearest(word: string, known: Iterable<string>): string | undefin
   if (exact !== undefined) return exact;
   const meant = MEANT[word.toLowerCase()];
   if (meant !== undefined && words.includes(meant)) return meant;
+  const spelt = words.includes('left') ? words.filter((one) => !SIDE_WORDS.has(one)) : words;
   let best: string | undefined;
   let bestDistance = Math.max(1, Math.floor(word.length / 3)) + 1;
-  for (const one of words) {
+  for (const one of spelt) {
     const folded = one.toLowerCase().replaceAll('_', '-');
     // Two letters that changed places are one slip, not two.
     const away = isSwapped(lower, folded) ? 1 : distance(lower, folded);
@@ -46,7 +60,7 @@ export function nearest(word: string, known: Iterable<string>): string | undefin
     }
   }
   if (best !== undefined) return best;
-  return words.find(
+  return spelt.find(
     (one) =>
       lower.length >= 3 && (one.startsWith(lower) || (one.length >= 3 && lower.startsWith(one))),
   );
@@ -67,7 +81,11 @@ const MOST_SHOWN = 30;
 export function wordHints(word: string, known: Iterable<string>): readonly string[] {
   const words = [...known];
   const near = nearest(word, words);
-  if (near !== undefined) return [`Did you mean "${near}"?`];
+  return near === undefined ? knownHint(words) : [`Did you mean "${near}"?`];
+}
+
+/** The hint that lists what there is. */
+export function knownHint(words: readonly string[]): readonly string[] {
   if (words.length === 0) return [];
   const shown =
     words.length <= MOST_SHOWN

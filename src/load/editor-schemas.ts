@@ -1,11 +1,12 @@
 // The schemas as a practice's editor uses them: the shipped ones, with the practice's own ids offered
 // as values. An id that is not offered is still taken: `check` says whether it is known.
 
-import { CHECK_NAMES } from '../finding/checks.ts';
+import { CHECK_NAMES, SETTLED_CHECKS } from '../finding/checks.ts';
 import { compareText } from '../finding/finding.ts';
 import type { Exercise } from '../model/exercise.ts';
 import type { Practice } from '../model/practice.ts';
 import { readShipped, shippedFiles } from './shipped-files.ts';
+import type { IdsOf } from './wanted-form.ts';
 
 /** Where the schemas lie in a practice folder. */
 export const EDITOR_SCHEMAS = '.schemas';
@@ -30,6 +31,15 @@ export function ownIds(
     demands: sorted(vocabulary.demands),
     concerns: sorted(vocabulary.concerns.keys()),
     checks: sorted(CHECK_NAMES),
+  };
+}
+
+/** The ids that a message may list; put together when the first one does. */
+export function idsFor(practice: Practice, exercises: readonly string[] = []): IdsOf {
+  let ids: OwnIds | undefined;
+  return (list) => {
+    ids ??= { ...ownIds(practice, []), exercises, checks: SETTLED_CHECKS };
+    return ids[list] ?? [];
   };
 }
 

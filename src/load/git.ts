@@ -1,7 +1,8 @@
-// The one door to git: a repository around a practice folder, asked and never changed. Old versions are
-// read from its objects, so the working tree stays as it is.
+// The one door to git: a repository around a practice folder. Old versions are read from its objects, so
+// the working tree stays as it is; nothing is changed but settings, where that is asked for.
 import { execFileSync } from 'node:child_process';
 import { createHash } from 'node:crypto';
+import { resolve } from 'node:path';
 import { compareText } from '../finding/finding.ts';
 import type { Folder, FolderEntry } from './folder.ts';
 
@@ -14,16 +15,26 @@ export class GitTrouble extends Error {}
 export type Commit = string;
 
 export interface Repository {
+  /** Where the practice folder lies in the repository: empty at its top, else "clinic/north/". */
+  readonly prefix: string;
   /** The commit that a name means. Throws GitTrouble where there is none. */
   readonly commit: (rev: string) => Commit;
-  /** The practice folder as it was in a commit. */
-  readonly folderAt: (commit: Commit) => Folder;
+  /** What to call a commit: its short id and its day, "1a2b3c4, 2026-10-05". */
+  readonly title: (commit: Commit) => string;
+  /** The practice folder as it was in a commit. The plans come one by one, or all at once. */
+  readonly folderAt: (commit: Commit, plans: 'one-by-one' | 'at-once') => Folder;
   /** The folder's files that are renamed between two commits, or a commit and the working tree: old to new path. */
   readonly renames: (from: Commit, to: Commit | null) => ReadonlyMap<string, string>;
   /** Of these paths, those whose working state is not what HEAD has. */
   readonly uncommitted: (paths: readonly string[]) => readonly string[];
   /** Of these paths, those that git tracks. */
   readonly tracked: (paths: readonly string[]) => readonly string[];
+  /** What .gitattributes says of a path under a name; null where it says nothing. */
+  readonly attribute: (path: string, name: string) => string | null;
+  /** Sets a setting of this copy of the repository, or takes it away. */
+  readonly set: (name: string, value: string | null) => void;
+  /** The path of a file that git keeps for itself. */
+  readonly ownFile: (name: string) => string;
   /** The object name that these bytes would have here. */
   readonly objectName: (bytes: Uint8Array) => string;
   /** Path to object name, in a commit. */
@@ -37,7 +48,6 @@ const LARGEST_TOGETHER = 256 * 1024;
 /** The repository that a folder lies in. Throws GitTrouble where there is no git or no repository. */
 export function openRepository(root: string, env: Environment): Repository {
   const git = gitIn(root, env);
-  // Empty at the top of the repository, else "clinic/north/".
   const prefix = git(['rev-parse', '--show-prefix']).toString().replace(/\n$/, '');
   const trees = new Map<Commit, ReadonlyMap<string, Listed>>();
   const blobs = new Map<string, Uint8Array>();
@@ -54,7 +64,12 @@ export function openRepository(root: string, env: Environment): Repository {
   };
   return {
     commit: (rev) => commitOf(git, rev),
-    folderAt: (commit) => treeFolder(tree(commit), (names) => readBlobs(git, names, blobs)),
+    title: (commit) =>
+      git(['log', '-1', '--no-show-signature', '--format=%h, %cs', commit]).toString().trim(),
+    folderAt: (commit, plans) => {
+      const together = plans === 'at-once' ? ['exercises/', 'plans/'] : ['exercises/'];
+      return treeFolder(tree(commit), together, (names) => readBlobs(git, names, blobs));
+    },
     renames: (from, to) =>
       new Map(
         renamed(git, [from, ...(to === null ? [] : [to])])
@@ -76,9 +91,26 @@ export function openRepository(root: string, env: Environment): Repository {
         .filter((path) => path.startsWith(prefix))
         .map(inFolder),
     tracked: (paths) => entries(git(['ls-files', '-z', '--', ...literal(paths)])),
+    attribute: (path, name) => {
+      const said = entries(git(['check-attr', '-z', name, '--', path]))[2] ?? 'unspecified';
+      return said === 'unspecified' ? null : said;
+    },
     objectName: (bytes) => objectName(bytes, objectFormat()),
+    prefix,
+    set: (name, value) => {
+      if (value !== null) git(['config', '--local', name, value]);
+      else if (isSet(git, name)) git(['config', '--local', '--unset-all', name]);
+    },
+    ownFile: (name) =>
+      resolve(root, git(['rev-parse', '--git-path', name]).toString().replace(/\n$/, '')),
     objectsAt: (commit) => new Map([...tree(commit)].map(([path, { name }]) => [path, name])),
   };
+}
+
+function isSet(git: Run, name: string): boolean {
+  return entries(git(['config', '--local', '--name-only', '-z', '--list'])).includes(
+    name.toLowerCase(),
+  );
 }
 
 type Run = (args: readonly string[], input?: string) => Buffer;
@@ -162,7 +194,11 @@ function listTree(git: Run, commit: Commit, prefix: string): ReadonlyMap<string,
 
 type ReadBlobs = (names: readonly string[]) => ReadonlyMap<string, Uint8Array>;
 
-function treeFolder(tree: ReadonlyMap<string, Listed>, read: ReadBlobs): Folder {
+function treeFolder(
+  tree: ReadonlyMap<string, Listed>,
+  together: readonly string[],
+  read: ReadBlobs,
+): Folder {
   const entryOf = (path: string): FolderEntry | undefined => {
     const steps = path.split('/');
     for (let i = 1; i <= steps.length; i += 1) {
@@ -186,23 +222,25 @@ function treeFolder(tree: ReadonlyMap<string, Listed>, read: ReadBlobs): Folder 
     read: (path) => {
       const one = tree.get(path);
       if (!one) throw new Error(`there is no ${path}`);
-      const bytes = read(readTogether(tree, path, one)).get(one.name);
+      const bytes = read(readTogether(tree, path, one.name, together)).get(one.name);
       if (!bytes) throw new Error(`git has no object for ${path}`);
       return bytes;
     },
   };
 }
 
-/** A process for each file is slow, so the library comes as a whole; a plan comes alone. */
+/** A process for each file is slow, so what lies under one of these folders comes as a whole. */
 function readTogether(
   tree: ReadonlyMap<string, Listed>,
   path: string,
-  { name }: Listed,
+  name: string,
+  together: readonly string[],
 ): readonly string[] {
-  if (!path.startsWith('exercises/')) return [name];
+  const under = together.find((one) => path.startsWith(one));
+  if (under === undefined) return [name];
   const others = [...tree].filter(
     ([other, { kind, size }]) =>
-      other.startsWith('exercises/') && kind === 'file' && size <= LARGEST_TOGETHER,
+      other.startsWith(under) && kind === 'file' && size <= LARGEST_TOGETHER,
   );
   return [...new Set([name, ...others.map(([, one]) => one.name)])];
 }

@@ -3,11 +3,14 @@
 import { type Finding, finding } from '../finding/finding.ts';
 import { fileOnly, type SourceText, startOf } from '../finding/place.ts';
 import type { Exercise } from '../model/exercise.ts';
+import { ID } from '../model/ids.ts';
+import { idsFor } from './editor-schemas.ts';
 import type { Folder } from './folder.ts';
 import { type ExerciseSetting, readExercise } from './read-exercise.ts';
 import { checkAgainstSchema } from './schema-findings.ts';
 import type { FileKind } from './schemas.ts';
 import { beyondLimits, readText } from './text-file.ts';
+import { type IdsOf, NO_IDS } from './wanted-form.ts';
 import { parseYaml, type YamlFile } from './yaml-file.ts';
 
 export interface LoadedExercise {
@@ -21,13 +24,13 @@ export interface Library {
   /** Every id that a file name gives. */
   readonly ids: readonly string[];
   readonly load: (id: string) => LoadedExercise | undefined;
+  /** The id of the exercise that is printed under a name; asked for only where an id is not known. */
+  readonly idOfName: (name: string) => string | undefined;
   /** Those that were asked for so far. */
   readonly loaded: () => readonly LoadedExercise[];
   /** Two files with one id. */
   readonly duplicates: readonly Finding[];
 }
-
-const ID = /^[a-z0-9][a-z0-9-]{0,62}$/;
 
 /** Files of a folder by the id that their names give; a second one with the same id is a finding. */
 export function filesById(
@@ -69,11 +72,12 @@ export function filesById(
   return { byId, findings };
 }
 
-/** Reads, parses and validates one file; null where its text could not be used. */
+/** Reads, parses and validates one file; null where its text could not be used. `ids` are for its messages. */
 export function loadYaml(
   folder: Folder,
   path: string,
   kind: FileKind,
+  ids: IdsOf = NO_IDS,
 ): { readonly file: YamlFile | null; readonly findings: readonly Finding[] } {
   const text = readText(folder, path);
   if (!text.value) return { file: null, findings: text.findings };
@@ -81,7 +85,7 @@ export function loadYaml(
   if (unfit) return { file: null, findings: [unfit] };
   const file = parseYaml(text.value, kind);
   if (!file.isWhole) return { file: null, findings: file.findings };
-  checkAgainstSchema(file);
+  checkAgainstSchema(file, ids);
   return { file, findings: file.findings };
 }
 
@@ -100,6 +104,7 @@ function whyUnfit(source: SourceText): Finding | null {
 export function openLibrary(folder: Folder, setting: ExerciseSetting): Library {
   const { byId, findings } = filesById(folder, 'exercises', 'duplicate-exercise');
   const loaded = new Map<string, LoadedExercise>();
+  let idsByName: ReadonlyMap<string, string> | undefined;
   // Where the whole library is out of reach, no exercise of it can be called unknown.
   const unread = findings.find(
     ({ check, place }) => check === 'file-linked' && place.source.file === 'exercises',
@@ -108,6 +113,10 @@ export function openLibrary(folder: Folder, setting: ExerciseSetting): Library {
     ids: [...byId.keys()],
     duplicates: findings,
     loaded: () => [...loaded.values()],
+    idOfName: (name) => {
+      idsByName ??= new Map([...byId].map(([id, path]) => [nameIn(folder, path) ?? '', id]));
+      return idsByName.get(folded(name));
+    },
     load: (id) => {
       const path = byId.get(id);
       if (path === undefined)
@@ -117,6 +126,17 @@ export function openLibrary(folder: Folder, setting: ExerciseSetting): Library {
       return known;
     },
   };
+}
+
+function folded(name: string): string {
+  return name.trim().replace(/\s+/g, ' ').toLowerCase();
+}
+
+/** The name in a file's text, whatever else is in it. */
+function nameIn(folder: Folder, path: string): string | undefined {
+  const text = readText(folder, path).value?.text ?? '';
+  const name = /^name:[ \t]+(?:"([^"\n]*)"|'([^'\n]*)'|([^\n]*?))[ \t\r]*$/m.exec(text);
+  return name ? folded(name[1] ?? name[2] ?? name[3] ?? '') : undefined;
 }
 
 function loadExercise(
@@ -133,7 +153,7 @@ function loadExercise(
       findings: [finding({ check: 'bad-id', severity: 'error', message, place: fileOnly(path) })],
     };
   }
-  const { file, findings } = loadYaml(folder, path, 'exercise');
+  const { file, findings } = loadYaml(folder, path, 'exercise', idsFor(setting.practice));
   if (!file) return { file: path, exercise: null, findings };
   const exercise = readExercise(file, id, setting);
   return { file: path, exercise, findings: file.findings };

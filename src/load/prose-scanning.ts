@@ -15,6 +15,10 @@ export const ENTRY = '*';
 export interface Owner {
   readonly column: number;
   readonly step: string;
+  /** Where its line begins to say something. */
+  readonly at: number;
+  /** The column of the dashes under a key, once there is one. */
+  dashes?: number;
 }
 
 export interface Scanning {
@@ -93,4 +97,19 @@ export function mendedPart({ mended }: Scanning, start: number, end: number): st
 /** Puts a text in the place of as many signs. */
 export function put({ mended }: Scanning, start: number, text: string): void {
   for (let i = 0; i < text.length; i += 1) mended[start + i] = text[i] as string;
+}
+
+/** Closes what the new column ends: a dash ends entries at its column, a key ends all at its column. */
+export function closeTo(scanning: Scanning, column: number, isDash: boolean): void {
+  for (let last = scanning.open.at(-1); last; last = scanning.open.at(-1)) {
+    const isEnded =
+      last.column > column || (last.column === column && (!isDash || last.step === ENTRY));
+    if (!isEnded) return;
+    scanning.open.pop();
+  }
+}
+
+/** The keys and dashes that are open. */
+export function pathOf(scanning: Scanning): readonly string[] {
+  return scanning.open.map(({ step }) => step);
 }

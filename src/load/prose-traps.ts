@@ -4,21 +4,22 @@
 import type { Finding } from '../finding/finding.ts';
 import type { SourceText } from '../finding/place.ts';
 import { flowTraps } from './flow-prose.ts';
+import { tellBareDash, tellEntryBefore, tellStrayDash } from './prose-dashes.ts';
 import { closeQuote, isQuote, leaveOpen, openQuote } from './prose-quotes.ts';
 import {
   blank,
+  closeTo,
   ENTRY,
   mendedPart,
   type Owner,
   type ProseAt,
-  put,
+  pathOf,
   type Scanning,
-  standIn,
   tell,
   trap,
 } from './prose-scanning.ts';
 import { quoted } from './quoted-sentence.ts';
-import { BAD_INDENT, type Break } from './yaml-breaks.ts';
+import { type Break, badIndent } from './yaml-breaks.ts';
 
 export interface MendedText {
   readonly text: string;
@@ -95,17 +96,24 @@ function runsOn(scanning: Scanning, line: string, start: number, indent: number)
   const sentence = scanning.source.text.slice(above.start, above.end);
   const lineEnd = start + line.trimEnd().length;
   blank(scanning, start + indent, lineEnd);
+  // The first sentence stands on the key's own line, which the schema tells of: the others follow from it.
+  if (/^-\s/.test(rest) && !above.isEntry && scanning.proseAt(pathOf(scanning)) === 'sentences')
+    return true;
   if (!isDashless && LIKE_A_KEY.test(rest)) {
+    const columns = scanning.open.filter(({ step }) => step !== ENTRY).map(({ column }) => column);
     scanning.breaks.push({
       start: start + indent,
       end: lineEnd,
-      message: `${BAD_INDENT} If this goes on with the sentence above, put quotes round the whole.`,
+      message: `${badIndent(indent, columns)} If this goes on with the sentence above, put quotes round the whole.`,
     });
     return true;
   }
+  const aNewOne = above.isEntry
+    ? `if it is a new one, give it a dash of its own: "- ${rest.trimEnd()}"; if it goes on, `
+    : '';
   const message = isDashless
     ? `This line would become part of the sentence above it; a list entry has a space after its dash: "- ${rest.slice(1)}".`
-    : `This line would become part of the sentence above it; put quotes round the whole: ${quoted(`${sentence} ${rest}`)}${above.isEntry ? ', or give it a dash of its own' : ''}.`;
+    : `This line would become part of the sentence above it; ${aNewOne}put quotes round the whole: ${quoted(`${sentence} ${rest}`)}.`;
   tell(scanning, message, start + indent, lineEnd);
   return true;
 }
@@ -128,8 +136,11 @@ function openAndCheck(scanning: Scanning, line: string, start: number, indent: n
     /^-(\s|$)/.test(line.slice(column)) &&
     !(column > indent && scanning.proseAt(pathOf(scanning)) === 'text')
   ) {
+    tellEntryBefore(scanning, column);
+    const above = scanning.open.flatMap(({ dashes }) => dashes ?? []);
     closeTo(scanning, column, true);
-    scanning.open.push({ column, step: ENTRY });
+    if (column === indent) tellStrayDash(scanning, line, start, column, above);
+    scanning.open.push({ column, step: ENTRY, at: start + column });
     const after = line.slice(column + 1);
     column += 1 + after.length - after.trimStart().length;
   }
@@ -147,7 +158,7 @@ function openAndCheck(scanning: Scanning, line: string, start: number, indent: n
     return;
   }
   closeTo(scanning, column, false);
-  const opened = { column, step: key[1] ?? key[2] ?? key[3] ?? '' };
+  const opened = { column, step: key[1] ?? key[2] ?? key[3] ?? '', at: start + column };
   scanning.open.push(opened);
   const valueColumn = valueStart(line, column + key[0].length);
   const prose = scanning.proseAt(pathOf(scanning));
@@ -156,39 +167,9 @@ function openAndCheck(scanning: Scanning, line: string, start: number, indent: n
   else checkList(scanning, line, start, valueColumn, opened);
 }
 
-/** The first entry of a list with no space after its dash; true where it was told of. */
-function tellBareDash(scanning: Scanning, line: string, start: number, column: number): boolean {
-  const text = line.slice(column).trimEnd();
-  if (!/^-[^\s-]/.test(text)) return false;
-  closeTo(scanning, column, true);
-  const message = `A list entry has a space after its dash: "- ${text.slice(1)}".`;
-  if (scanning.proseAt(pathOf(scanning)) !== 'sentences') {
-    scanning.breaks.push({ start: start + column, end: start + column + text.length, message });
-    return false;
-  }
-  tell(scanning, message, start + column, start + column + text.length);
-  standIn(scanning, start + column, text.length);
-  put(scanning, start + column, '- ');
-  return true;
-}
-
 function valueStart(line: string, from: number): number {
   const after = line.slice(from);
   return from + after.length - after.trimStart().length;
-}
-
-/** Closes what the new column ends: a dash ends entries at its column, a key ends all at its column. */
-function closeTo(scanning: Scanning, column: number, isDash: boolean): void {
-  for (let last = scanning.open.at(-1); last; last = scanning.open.at(-1)) {
-    const isEnded =
-      last.column > column || (last.column === column && (!isDash || last.step === ENTRY));
-    if (!isEnded) return;
-    scanning.open.pop();
-  }
-}
-
-function pathOf(scanning: Scanning): readonly string[] {
-  return scanning.open.map(({ step }) => step);
 }
 
 /** A value that is no sentence: only blocks, quotes and brackets that reach over lines matter. */

@@ -1,4 +1,5 @@
 import type { Dial, DialKey } from '../model/dose.ts';
+import type { Exercise } from '../model/exercise.ts';
 import { type Duration, parseDuration } from '../units/duration.ts';
 import { parseScale } from '../units/measure.ts';
 import { parseCounts } from '../units/number.ts';
@@ -16,6 +17,7 @@ import {
 } from './at.ts';
 import { type DialBase, type DialSetting, signed } from './dial-reading.ts';
 import { wordHints } from './did-you-mean.ts';
+import { idMeant } from './meant-id.ts';
 import { loadDial } from './read-load-dial.ts';
 import type { ClimbStepFile, LoadDialFile, RepsDialFile } from './written.ts';
 
@@ -77,12 +79,19 @@ function readRestart(at: At<unknown>): readonly DialKey[] {
   );
 }
 
-function oneNumber(reading: Reading<readonly [number, number]>, text: string): Reading<number> {
+/** One number; of a range one end was meant, and of a climb's end the far one. */
+function oneNumber(
+  reading: Reading<readonly [number, number]>,
+  text: string,
+  isEnd = false,
+): Reading<number> {
   if (!reading.ok) return reading;
   const [low, high] = reading.value;
-  return low === high
-    ? read(low)
-    : misread('not-understood', `says ${text}, but takes one number, not a range`);
+  if (low === high) return read(low);
+  const says = `says ${text}, but takes one number, not a range`;
+  return isEnd
+    ? misread('not-understood', says, String(high))
+    : misread('not-understood', says, String(low), String(high));
 }
 
 function numberMoves(
@@ -102,8 +111,10 @@ function numberMoves(
       (n) => n === 0,
     ),
   );
+  const stepAt = under(at, 'by');
+  const isDown = stepAt !== undefined && textOf(stepAt).startsWith('-');
   const to = quantity(under(at, 'to'), (text) =>
-    key === 'effort' ? oneNumber(parseScale(text), text) : oneNumber(parseCounts(text), text),
+    oneNumber(key === 'effort' ? parseScale(text) : parseCounts(text), text, !isDown),
   );
   return by !== undefined && to !== undefined ? { by, to } : undefined;
 }
@@ -111,10 +122,15 @@ function numberMoves(
 function oneDuration(text: string): Reading<Duration> {
   const reading = parseDuration(text);
   if (!reading.ok) return reading;
-  const [low, high] = reading.value.range;
-  return low === high
-    ? reading
-    : misread('not-understood', `says ${text}, but takes one length, not a range`);
+  const { range } = reading.value;
+  if (range[0] === range[1]) return reading;
+  const ends = /^([\d.]+)\s*[-–]\s*([\d.]+)\s*(\w+)$/.exec(text)?.slice(1) ?? [];
+  const [low, high] = [`${ends[0]} ${ends[2]}`, `${ends[1]} ${ends[2]}`];
+  return misread(
+    'not-understood',
+    `says ${text}, but takes one length, not a range`,
+    ...(ends.length < 3 ? [] : [low, high]),
+  );
 }
 
 function signedDuration(text: string): Reading<Duration> {
@@ -123,6 +139,24 @@ function signedDuration(text: string): Reading<Duration> {
     range: [-low, -high],
   });
   return signed(text, oneDuration, negated, ({ range }) => range[0] === 0);
+}
+
+/** A level that its exercise has not: the one of that name, or what there is. */
+export function tellUnknownLevel(
+  at: At<unknown>,
+  { id: exercise, levels, place }: Exercise,
+  write: (meant: string) => string,
+): void {
+  const word = textOf(at);
+  const ids = levels.map(({ id }) => id);
+  const named = (name: string) =>
+    levels.find((level) => level.name?.toLowerCase() === name.toLowerCase())?.id;
+  const meant = idMeant(word, ids, named);
+  const what = `"${word}" is no level of "${exercise}"`;
+  tellAt(at, 'unknown-level', meant === undefined ? `${what}.` : `${what}; ${write(meant)}.`, {
+    hints: meant === undefined ? wordHints(word, ids) : [],
+    related: [{ message: 'The exercise.', place }],
+  });
 }
 
 function levelDial(
@@ -137,9 +171,7 @@ function levelDial(
     const id = textOf(one);
     const index = ids.indexOf(id);
     if (index === -1) {
-      tellAt(one, 'unknown-level', `"${id}" is no level of "${exercise.id}".`, {
-        hints: wordHints(id, ids),
-      });
+      tellUnknownLevel(one, exercise, (meant) => `write "${meant}"`);
       return undefined;
     }
     if (index <= reached) {

@@ -11,6 +11,7 @@ import { misread, type Reading, read } from '../units/reading.ts';
 import {
   type At,
   entries,
+  isInBraces,
   isList,
   lengthOf,
   pairs,
@@ -21,6 +22,7 @@ import {
   under,
 } from './at.ts';
 import { wordHints } from './did-you-mean.ts';
+import { moreThanACount } from './own-dose.ts';
 import type { BoundsFile, DoseFile, LeftDoseFile, MoveOnWhenFile } from './written.ts';
 
 const MOST_SETS = 100;
@@ -56,7 +58,7 @@ export function readDose(
     return quantity(found, parse);
   };
   const values: DoseValues = defined({
-    sets: quantity(under(dose, 'sets'), (text) => parseCounts(text, MOST_SETS)),
+    sets: readCounts(under(dose, 'sets'), (text) => parseCounts(text, MOST_SETS)),
     reps: readReps(under(dose, 'reps')),
     hold: orNone('hold', parseDuration),
     move: quantity(under(dose, 'move'), parseDuration),
@@ -102,15 +104,26 @@ function tellUnknownBand(at: At<unknown>, bands: readonly string[]): boolean {
 function positiveDuration(text: string): Reading<Duration> {
   const reading = parseDuration(text);
   if (reading.ok && reading.value.range[0] <= 0)
-    return misread('out-of-range', `says ${text}, but is above 0 s`, '30 s');
+    return misread('out-of-range', `says ${text}, but is above 0 s`);
   return reading;
+}
+
+/** Counts, but for what says more than one: 3 x 10, or as many as possible. */
+function readCounts(
+  at: At<unknown> | undefined,
+  parse: (text: string) => Reading<Interval>,
+): Interval | undefined {
+  const more = at && moreThanACount(textOf(at), () => isInBraces(at));
+  if (!at || !more) return quantity(at, parse);
+  tellAt(at, 'not-understood', `"${at.key}" ${more.says}; write ${more.write}.`);
+  return undefined;
 }
 
 function readReps(at: At<DoseFile['reps']> | undefined): Reps | undefined {
   if (!at) return undefined;
   const parse = (text: string) => parseCounts(text, MOST_REPS);
   if (!isList(at)) {
-    const count = quantity(at, parse);
+    const count = readCounts(at, parse);
     return count && { kind: 'same', count };
   }
   const listed = entries(at as At<readonly unknown[]>);
@@ -223,22 +236,22 @@ export function gapMs(breathMs: number): (text: string) => Reading<Interval> {
   };
 }
 
-/** One length of time, in milliseconds, above 0 and not in breaths; the form that is shown is the caller's. */
-export function oneLength(text: string, write = '25 min'): Reading<number> {
+/** One length of time, in milliseconds, above 0 and not in breaths. */
+export function oneLength(text: string): Reading<number> {
   const reading = parseDuration(text);
   if (!reading.ok) return reading;
   const {
     unit,
     range: [low, high],
   } = reading.value;
-  if (unit !== 'ms') return misread('unit-unknown', 'is written in s or min here', '30 s');
+  if (unit !== 'ms') return misread('unit-unknown', 'is written in s or min here');
   if (low !== high)
     return misread(
       'not-understood',
       `says ${text}, but takes one length, not a range`,
       text.replace(/\s*[-–]\s*[\d.]+/, ''),
     );
-  return low > 0 ? read(low) : misread('out-of-range', `says ${text}, but is above 0`, write);
+  return low > 0 ? read(low) : misread('out-of-range', `says ${text}, but is above 0`);
 }
 
 /** The one weight of a one-repetition maximum. */
@@ -246,9 +259,9 @@ export function weight(text: string): Reading<Load> {
   const reading = parseLoad(text, []);
   if (!reading.ok)
     return reading.misread.check === 'not-understood'
-      ? misread('not-understood', `says "${text}", but is a weight`, '40 kg')
+      ? misread('not-understood', `says "${text}", but is a weight`)
       : reading;
   return reading.value.kind === 'mass'
     ? reading
-    : misread('not-understood', `says "${text}", but is a weight`, '40 kg');
+    : misread('not-understood', `says "${text}", but is a weight`);
 }

@@ -1,5 +1,14 @@
 // An exercise file to a record: every level with all that it says after overriding its exercise.
-import type { Exercise, Level, Limb, Muscles, Picture, Purpose } from '../model/exercise.ts';
+import type { Place } from '../finding/place.ts';
+import {
+  type Exercise,
+  type Level,
+  LIMBS,
+  type Limb,
+  type Muscles,
+  type Picture,
+  type Purpose,
+} from '../model/exercise.ts';
 import {
   EMPTY_DOSE,
   hasShape,
@@ -25,9 +34,9 @@ import {
   wordUnder,
 } from './at.ts';
 import type { Folder } from './folder.ts';
+import { isKnown, knownWords } from './known-words.ts';
 import { readPicture } from './pictures.ts';
 import { readBounds, readDose, readMoveOnWhen } from './read-dose.ts';
-import { isKnown, knownWords } from './read-practice.ts';
 import type { ExerciseFile, LevelFile } from './written.ts';
 import type { YamlFile } from './yaml-file.ts';
 
@@ -106,6 +115,7 @@ const DEFAULTS = {
   position: '',
   sides: 'both' as Sides,
   limb: null as Limb | null,
+  limbPlace: null as Place | null,
   order: null as Order | null,
   tempoWords: 'down-up' as const,
   muscles: { prime: [], assist: [] } as Muscles,
@@ -136,8 +146,11 @@ function readShared(
     shared.position = textOf(position);
   const sides = wordUnder(one, 'sides');
   if (sides) shared.sides = sides as Sides;
-  const limb = wordUnder(one, 'limb');
-  if (limb) shared.limb = limb as Limb;
+  const limb = under(one, 'limb');
+  if (limb) {
+    shared.limb = textOf(limb) as Limb;
+    shared.limbPlace = placeOf(limb);
+  }
   const order = wordUnder(one, 'order');
   if (order) shared.order = order as Order;
   const tempoWords = textsUnder(one, 'tempo_words');
@@ -150,7 +163,7 @@ function readShared(
     };
   }
   const kit = under(one, 'kit');
-  if (kit) shared.kit = readKit(kit, vocabulary.kit);
+  if (kit) shared.kit = readKit(kit, setting.practice);
   const demands = knownWords(under(one, 'demands'), 'unknown-demand', vocabulary.demands);
   if (demands) shared.demands = demands;
   for (const key of ['tags', 'setup', 'steps', 'avoid'] as const) {
@@ -173,22 +186,32 @@ function readPurposes(at: At<unknown> | undefined): readonly Purpose[] {
 
 function readKit(
   at: At<readonly unknown[]>,
-  known: ReadonlySet<string>,
+  { vocabulary, bands }: Practice,
 ): readonly (readonly string[])[] {
+  const isKit = (one: At<unknown>) => {
+    const word = textOf(one);
+    if (!bands.includes(word)) return isKnown(one, 'unknown-kit', vocabulary.kit);
+    const message = `"${word}" is a band, and a band is not listed under "kit": it goes under "load" in the dose, as "load: ${word}".`;
+    tellAt(one, 'unknown-kit', message);
+    return false;
+  };
   return entries(at).flatMap((one) => {
     const alternatives = isList(one) ? entries(one as At<readonly unknown[]>) : [one];
-    const ids = alternatives.filter((kit) => isKnown(kit, 'unknown-kit', known)).map(textOf);
+    const ids = alternatives.filter(isKit).map(textOf);
     return ids.length > 0 ? [ids] : [];
   });
 }
 
+const LIMB_MISSING = '"limb" is missing';
+
 function tellSides(exercise: At<ExerciseFile>, at: At<LevelFile>, level: Level): void {
   if (level.sides === 'each') {
-    if (level.limb === null && !hasKey(exercise, 'limb') && !hasKey(at, 'limb')) {
+    const isTold = at.file.findings.some(({ message }) => message.startsWith(LIMB_MISSING));
+    if (level.limb === null && !isTold && !hasKey(exercise, 'limb') && !hasKey(at, 'limb')) {
       tellAt(
         at,
         'missing-key',
-        `"limb" is missing: level "${level.id}" is done one side at a time, and the sheet has to say what a side is called; write "limb: leg".`,
+        `${LIMB_MISSING}: level "${level.id}" is done one side at a time, and the sheet has to say what a side is called; write "limb:" with one of ${LIMBS.join(', ')}.`,
         { place: startPlace(at) },
       );
     }
@@ -236,7 +259,7 @@ function tellDose(exercise: At<ExerciseFile>, at: At<LevelFile>, level: Level): 
   tellAt(
     at,
     'dose-without-shape',
-    `The dose of level "${level.id}" does not say how much; write "dose: {sets: 2, reps: 8-12}", or a hold or a time.`,
+    `The dose of level "${level.id}" does not say how much; write how many reps, or a hold or a time, such as "dose: {sets: 2, reps: 8-12}".`,
     { place: startPlace(at) },
   );
 }

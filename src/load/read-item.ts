@@ -20,7 +20,8 @@ import {
   wordUnder,
 } from './at.ts';
 import { wordHints } from './did-you-mean.ts';
-import { readClimb } from './read-climb.ts';
+import { idMeant } from './meant-id.ts';
+import { readClimb, tellUnknownLevel } from './read-climb.ts';
 import { readDose, readMoveOnWhen } from './read-dose.ts';
 import { type PlanReading, readAccepts, readEntries, readWindows } from './read-plan-parts.ts';
 import type { ItemEntryFile, ItemFile, SideOverridesFile } from './written.ts';
@@ -32,9 +33,7 @@ function readItem(at: At<ItemFile>, reading: PlanReading): Item | null {
   const id = textOf(doAt);
   const loaded = reading.exercise(id);
   if (!loaded) {
-    tellAt(doAt, 'unknown-exercise', `There is no exercise "${id}".`, {
-      hints: wordHints(id, reading.exerciseIds),
-    });
+    tellUnknownExercise(doAt, reading);
     return null;
   }
   const { exercise } = loaded;
@@ -59,6 +58,18 @@ function readItem(at: At<ItemFile>, reading: PlanReading): Item | null {
   };
 }
 
+/** An exercise that is not there under this id: the one of that name, or spelt as an id, else what there is. */
+function tellUnknownExercise(at: At<unknown>, reading: PlanReading): void {
+  const word = textOf(at);
+  const meant = idMeant(word, reading.exerciseIds, reading.exerciseOfName);
+  const what = `There is no exercise "${word}"`;
+  if (meant === undefined)
+    return tellAt(at, 'unknown-exercise', `${what}.`, {
+      hints: wordHints(word, reading.exerciseIds),
+    });
+  tellAt(at, 'unknown-exercise', `${what}; an exercise goes by its id: write "do: ${meant}".`);
+}
+
 /** Undefined: none is named. Null: one is named that is not there. */
 function readLevel(
   at: At<ItemFile> | At<ItemEntryFile>,
@@ -69,11 +80,7 @@ function readLevel(
   const id = textOf(levelAt);
   const level = exercise.levels.find((one) => one.id === id);
   if (level) return level;
-  const ids = exercise.levels.map((one) => one.id);
-  tellAt(levelAt, 'unknown-level', `"${id}" is no level of "${exercise.id}".`, {
-    hints: wordHints(id, ids),
-    related: [{ message: 'The exercise.', place: exercise.place }],
-  });
+  tellUnknownLevel(levelAt, exercise, (meant) => `write "level: ${meant}"`);
   return null;
 }
 
@@ -144,7 +151,7 @@ function readSides(
     tellAt(
       at,
       'missing-key',
-      '"sides" says nothing for either side; write "sides: {left: {sets: 3}, right: {sets: 2}, why: Left is catching up}".',
+      '"sides" says nothing for either side; write what differs on each, such as "sides: {left: {…}, right: {…}, why: …}".',
       { place: startPlace(at) },
     );
   }

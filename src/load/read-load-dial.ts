@@ -33,7 +33,7 @@ export function loadDial(
       tellAt(
         at,
         'dial-unclear',
-        '"load" does not say how it climbs; write "load: {by: 0.5 kg, to: 6 kg}" or "load: {through: [medium band]}".',
+        '"load" does not say how it climbs; write for example "load: {by: 0.5 kg, to: 6 kg}", or the bands to go through, such as "load: {through: [medium band]}".',
         { place: base.place },
       );
     }
@@ -142,7 +142,7 @@ function massDial(
       tellAt(
         by,
         'dial-unclear',
-        `"by" is a percentage, so it needs "round" beside it, the smallest step that the weights allow; write "round: 0.5 ${unit}".`,
+        `"by" is a percentage, so it needs "round" beside it, the smallest step that the weights allow; write for example "round: 0.5 ${unit}".`,
       );
       return undefined;
     }
@@ -187,6 +187,6 @@ function massOf(text: string, unit: 'kg' | 'lb'): Reading<number> {
 
 function aboveZero(reading: Reading<number>, text: string): Reading<number> {
   return reading.ok && reading.value <= 0
-    ? misread('out-of-range', `says ${text}, but is above 0`, text.replace(/^0+(?:\.0+)?/, '0.5'))
+    ? misread('out-of-range', `says ${text}, but is above 0`)
     : reading;
 }

@@ -31,6 +31,8 @@ export interface PlanReading {
   readonly affected: Affected | null;
   readonly exercise: (id: string) => LoadedExercise | undefined;
   readonly exerciseIds: readonly string[];
+  /** The id of the exercise that is printed under a name. */
+  readonly exerciseOfName: (name: string) => string | undefined;
 }
 
 /** Windows of weeks; null is every week. */

@@ -1,5 +1,5 @@
 import type { EasyWeeks, Limits, Plan, Visit } from '../model/plan.ts';
-import { type Day, parseDay } from '../units/day.ts';
+import { type Day, daysBetween, parseDay } from '../units/day.ts';
 import type { Load } from '../units/load.ts';
 import { parsePercent } from '../units/measure.ts';
 import { parseCount } from '../units/number.ts';
@@ -24,15 +24,18 @@ import {
   wordUnder,
 } from './at.ts';
 import { wordHints } from './did-you-mean.ts';
+import { knownWords } from './known-words.ts';
+import { idMeant } from './meant-id.ts';
 import { oneLength, weight } from './read-dose.ts';
 import { type PlanReading, readAccepts } from './read-plan-parts.ts';
-import { knownWords, readPain } from './read-practice.ts';
+import { readPain } from './read-practice.ts';
 import { gapUnder, readSessions } from './read-sessions.ts';
 import type { LimitsFile, PlanFile } from './written.ts';
 import type { YamlFile } from './yaml-file.ts';
 
 const MOST_WEEKS = 52;
 const SOME_DAY: Day = '2000-01-01';
+const YEAR = 366;
 
 type Setting = Omit<PlanReading, 'weeks' | 'affected'>;
 
@@ -53,6 +56,7 @@ export function readPlan(file: YamlFile, id: string, setting: Setting): Plan | n
   const affected = (wordUnder(at, 'affected') ?? null) as Affected | null;
   const reading: PlanReading = { ...setting, weeks, affected };
   const visits = readVisits(at);
+  const starts = readStarts(at, visits);
   return {
     id,
     source: file.source,
@@ -61,8 +65,8 @@ export function readPlan(file: YamlFile, id: string, setting: Setting): Plan | n
     title: textUnder(at, 'title') ?? id,
     by: readBy(at, reading),
     visits,
-    starts: readStarts(at, visits),
-    nextVisit: readNextVisit(at, visits),
+    starts,
+    nextVisit: readNextVisit(at, visits, starts),
     weeks,
     affected: affected ?? 'none',
     goals: textsUnder(at, 'goals'),
@@ -82,6 +86,7 @@ export function readPlan(file: YamlFile, id: string, setting: Setting): Plan | n
     report: new Map(pairsUnder(at, 'report').map((one) => [one.key, textOf(one)])),
     closed: readClosed(at),
     accepts: readAccepts(under(at, 'accept')),
+    valuePlaces: new Map(pairs(at).map((one) => [one.key, placeOf(one)])),
   };
 }
 
@@ -108,12 +113,15 @@ function readBy(at: At<PlanFile>, { practice }: PlanReading): string | null {
   if (!by) return null;
   const id = textOf(by);
   if (practice.practitioners.has(id)) return id;
-  tellAt(
-    by,
-    'unknown-practitioner',
-    `"${id}" is not among the "practitioners" of practice.yaml; correct it, or add it there.`,
-    { hints: wordHints(id, practice.practitioners.keys()) },
-  );
+  const isName = (words: string) => words.split(',', 1)[0]?.toLowerCase() === id.toLowerCase();
+  const named = [...practice.practitioners].find(([, words]) => isName(words))?.[0];
+  const meant = idMeant(id, practice.practitioners.keys(), () => named);
+  const says = `"${id}" is not among the "practitioners" of practice.yaml`;
+  if (meant !== undefined) tellAt(by, 'unknown-practitioner', `${says}; write "by: ${meant}".`);
+  else
+    tellAt(by, 'unknown-practitioner', `${says}; correct it, or add it there.`, {
+      hints: wordHints(id, practice.practitioners.keys()),
+    });
   return null;
 }
 
@@ -130,17 +138,26 @@ function readStarts(at: At<PlanFile>, visits: readonly Visit[]): Day {
   return quantity(under(at, 'starts'), parseDay) ?? first;
 }
 
-function readNextVisit(at: At<PlanFile>, visits: readonly Visit[]): Day | null {
+function readNextVisit(at: At<PlanFile>, visits: readonly Visit[], starts: Day): Day | null {
   const nextAt = under(at, 'next_visit');
   const next = quantity(nextAt, parseDay) ?? null;
   const last = visits.at(-1)?.date ?? SOME_DAY;
-  if (nextAt && next !== null && next <= last) {
+  if (!nextAt || next === null || next > last) return next;
+  const lastAt = under(entries(under(at, 'visits')).at(-1), 'date');
+  // Where the visit lies more than a year behind both other dates, it is the visit that is mistyped.
+  if (lastAt && daysBetween(next, last) > YEAR && daysBetween(starts, last) > YEAR)
+    tellAt(
+      lastAt,
+      'next-visit-early',
+      `This visit is dated ${last}, years after "next_visit: ${next}"; correct its year.`,
+    );
+  else
     tellAt(
       nextAt,
       'next-visit-early',
-      `"next_visit" says ${next}, which is not after the last visit of ${last}; correct it, or leave it out.`,
+      `"next_visit" says ${next}, which is not after the last visit of ${last}; correct one of the two, or leave "next_visit" out.`,
+      lastAt ? { related: [{ message: 'The last visit.', place: placeOf(lastAt) }] } : {},
     );
-  }
   return next;
 }
 

@@ -7,6 +7,7 @@ import {
   severityOf,
 } from '../finding/checks.ts';
 import { type Place, startOf } from '../finding/place.ts';
+import { ID } from '../model/ids.ts';
 import type {
   CheckSetting,
   Concern,
@@ -25,7 +26,6 @@ import { parsePainRange, parsePercent } from '../units/measure.ts';
 import { parseThousandths, THOUSANDTHS } from '../units/number.ts';
 import {
   type At,
-  entries,
   hasKey,
   isGroup,
   pairs,
@@ -40,6 +40,7 @@ import {
   wordUnder,
 } from './at.ts';
 import { wordHints } from './did-you-mean.ts';
+import { knownWords } from './known-words.ts';
 import { gapMs, oneLength } from './read-dose.ts';
 import type { ConcernFile, PeopleFile, PracticeFile, WordsFile } from './written.ts';
 import type { YamlFile } from './yaml-file.ts';
@@ -79,8 +80,7 @@ export function readPractice(file: YamlFile): Practice {
 }
 
 function readTiming(at: At<NonNullable<PracticeFile['timing']>> | undefined): Timing {
-  const breath =
-    quantity(under(at, 'breath'), (text) => oneLength(text, '5 s')) ?? DEFAULT_TIMING.breath;
+  const breath = quantity(under(at, 'breath'), oneLength) ?? DEFAULT_TIMING.breath;
   const gap = (
     key: 'move' | 'pause' | 'rest' | 'change_sides' | 'between_items',
     otherwise: Interval,
@@ -122,7 +122,7 @@ export function readPain(at: At<PainKeys> | undefined, otherwise: PainRanges): P
     tellAt(
       at,
       'pain-ranges',
-      `The ranges ${carryOn.join('-')}, ${easeOff.join('-')} and ${stop.join('-')} leave a gap or overlap between 0 and 10; write "carry_on: 0-3", "ease_off: 4-5", "stop: 6-10".`,
+      `The ranges ${carryOn.join('-')}, ${easeOff.join('-')} and ${stop.join('-')} leave a gap or overlap between 0 and 10; each begins one after the last of the one before, for example "carry_on: 0-3", "ease_off: 4-5", "stop: 6-10".`,
     );
     return otherwise;
   }
@@ -132,8 +132,6 @@ export function readPain(at: At<PainKeys> | undefined, otherwise: PainRanges): P
 function textMap(at: At<unknown> | undefined): ReadonlyMap<string, string> {
   return new Map(at ? pairs(at).map((one) => [one.key, textOf(one)]) : []);
 }
-
-const ID = /^[a-z0-9][a-z0-9-]{0,62}$/;
 
 function readVocabulary(at: At<WordsFile> | undefined): Vocabulary {
   const own = (kind: Exclude<VocabularyKind, 'concerns'>) => {
@@ -179,40 +177,6 @@ function readVocabulary(at: At<WordsFile> | undefined): Vocabulary {
     concerns,
     words: { ...words, concerns: concernWords },
   };
-}
-
-/** Ids of a list that the vocabulary has; each other one is told of. */
-export function knownWords(
-  at: At<readonly unknown[]> | undefined,
-  check: CheckName,
-  known: ReadonlySet<string> | ReadonlyMap<string, unknown>,
-): readonly string[] | undefined {
-  if (!at) return undefined;
-  return entries(at).flatMap((one) => (isKnown(one, check, known) ? [textOf(one)] : []));
-}
-
-const WHAT: Readonly<Partial<Record<CheckName, string>>> = {
-  'unknown-muscle': 'a muscle',
-  'unknown-kit': 'a piece of kit',
-  'unknown-position': 'a position',
-  'unknown-demand': 'a demand',
-  'unknown-concern': 'a concern',
-};
-
-export function isKnown(
-  at: At<unknown>,
-  check: CheckName,
-  known: ReadonlySet<string> | ReadonlyMap<string, unknown>,
-): boolean {
-  const word = textOf(at);
-  if (known.has(word)) return true;
-  tellAt(
-    at,
-    check,
-    `"${word}" is not ${WHAT[check] ?? 'a word'} of the vocabulary; correct it, or add it under "words" in practice.yaml.`,
-    { hints: wordHints(word, known.keys()) },
-  );
-  return false;
 }
 
 function readCheckSettings(at: At<unknown> | undefined): ReadonlyMap<CheckName, CheckSetting> {

@@ -1,73 +1,64 @@
 // What is wrong with one value, in a practitioner's words: its kind, its word, its number or its id.
 import type { ErrorObject } from 'ajv';
-import type { Node } from 'yaml';
-import type { CheckName } from '../finding/checks.ts';
+import { parsePainRange } from '../units/measure.ts';
 import { parseCount } from '../units/number.ts';
-import { withSoundForm } from '../units/reading.ts';
-import { nearest } from './did-you-mean.ts';
+import { type Reading, withSoundForm } from '../units/reading.ts';
+import { type WordMistake as Mistake, unknownWord } from './closed-words.ts';
+import type { Spot } from './key-findings.ts';
+import { daysForm } from './own-days.ts';
+import { idFrom } from './own-form.ts';
 import { ENTRY } from './prose-scanning.ts';
 import { quoted } from './quoted-sentence.ts';
 import { kindOfNode } from './yaml-file.ts';
 
-/** A place of a file that the validator speaks of. */
-export interface Spot {
-  readonly node: unknown;
-  /** The key's own node, for a value of a map. */
-  readonly key: Node | null;
-  /** Keys as written, and `*` for entries. */
-  readonly path: readonly string[];
+/** A value that the validator refused. */
+export interface Refused {
+  readonly name: string;
+  readonly error: ErrorObject;
+  readonly spot: Spot;
+  /** What follows "write": what stands there in its right form, or what belongs there. */
+  readonly form: string;
+  /** What stands there. */
+  readonly written: string;
+  /** What stands there in its right form; undefined where nothing can be made of it. */
+  readonly own: string | undefined;
 }
 
-interface Mistake {
-  readonly check: CheckName;
-  readonly message: string;
-  readonly hints?: readonly string[];
-}
-
-/** What is wrong with a value; `form` is one right form, `written` is what stands there. */
-export function valueMistake(
-  name: string,
-  error: ErrorObject,
-  spot: Spot,
-  form: string,
-  written: string,
-): Mistake {
+/** What is wrong with a value. Without hints of its own, those of what belongs there may stand. */
+export function valueMistake(refused: Refused): Mistake {
+  const { name, error, form, spot } = refused;
+  const isEntry = spot.path.at(-1) === ENTRY;
   const data = typeof error.data === 'object' ? '' : String(error.data);
   switch (error.keyword) {
     case 'enum':
-      return unknownWord(name, data, error.params.allowedValues as readonly string[]);
+      return unknownWord(name, data, error.params.allowedValues as readonly string[], isEntry);
     case 'const':
       return {
         check: 'unknown-word',
         message: `"${name}" takes only "${String(error.params.allowedValue)}"; write "${name}: ${String(error.params.allowedValue)}".`,
+        hints: [],
       };
     case 'pattern':
-      return patternMistake(name, data, error, form);
+      return patternMistake(refused, data);
     case 'minimum':
-    case 'maximum': {
-      const { minimum, maximum } = error.parentSchema as { minimum?: number; maximum?: number };
-      const limits =
-        maximum === undefined
-          ? `${minimum} or more`
-          : `a whole number from ${minimum} to ${maximum}`;
-      return {
-        check: 'out-of-range',
-        message: `"${name}" says ${data}, but is ${limits}; write ${form}.`,
-      };
-    }
+    case 'maximum':
+      return rangeMistake(refused, data);
     case 'uniqueItems':
       return {
         check: 'duplicate-key',
         message: `"${name}" has "${(error.data as readonly unknown[])[Number(error.params.i)]}" twice; delete one.`,
+        hints: [],
       };
-    case 'maxProperties':
+    case 'maxProperties': {
+      const dials = Object.keys(error.data as object).map((key) => `"- ${key}: …"`);
       return {
         check: 'dial-unclear',
-        message:
-          'Each step of a climb is one dial under a dash of its own; write "- reps: {by: 2, to: 14}".',
+        message: `Each step of a climb is one dial under a dash of its own; write ${dials.join(' and below it ')}.`,
+        hints: [],
       };
+    }
     case 'type':
-      return typeMistake(name, error, spot, form, written);
+      return typeMistake(refused);
     default:
       return {
         check: 'wrong-kind',
@@ -76,16 +67,30 @@ export function valueMistake(
   }
 }
 
-function unknownWord(name: string, word: string, known: readonly string[]): Mistake {
-  const near = nearest(word, known);
-  return {
-    check: 'unknown-word',
-    message: `"${name}" says "${word}", but takes one of ${known.join(', ')}.`,
-    hints: near === undefined ? [] : [`Did you mean "${near}"?`],
-  };
+/** Where an entry for week 1 stands, by the key that its list is in. */
+const WEEK_ONE: Readonly<Record<string, string>> = {
+  sessions: 'session',
+  parts: 'part',
+  items: 'exercise',
+};
+
+function rangeMistake({ name, error, spot }: Refused, data: string): Mistake {
+  const owner = spot.path.at(-5) ?? '';
+  if (name === 'week' && /^[01]$/.test(data) && Object.hasOwn(WEEK_ONE, owner)) {
+    const what = WEEK_ONE[owner];
+    return {
+      check: 'out-of-range',
+      message: `"week" says ${data}, but "from_week" begins with week 2; what holds from week 1 stands in the ${what} itself, so write it there and delete this entry.`,
+      hints: [],
+    };
+  }
+  const { minimum, maximum } = error.parentSchema as { minimum?: number; maximum?: number };
+  const limits =
+    maximum === undefined ? `${minimum} or more` : `a whole number from ${minimum} to ${maximum}`;
+  return { check: 'out-of-range', message: `"${name}" says ${data}, but is ${limits}.`, hints: [] };
 }
 
-function patternMistake(name: string, data: string, error: ErrorObject, form: string): Mistake {
+function patternMistake({ name, error, form, own }: Refused, data: string): Mistake {
   const schema = error.parentSchema as { items?: { enum?: readonly string[] }; pattern: string };
   const words = /^\^\(([a-z|-]+)\)\$$/.exec(schema.pattern)?.[1]?.split('|');
   if (schema.items?.enum) {
@@ -95,23 +100,19 @@ function patternMistake(name: string, data: string, error: ErrorObject, form: st
       return {
         check: 'wrong-kind',
         message: `"${name}" takes a list here; write "${name}: [${listed.join(', ')}]".`,
+        hints: [],
       };
     }
-    const single = words ?? (schema.pattern === '^daily$' ? ['daily'] : []);
-    return single.length > 1
-      ? unknownWord(name, data, single)
-      : {
-          ...unknownWord(name, data, [...single, ...known]),
-          message: `"${name}" says "${data}"; write "daily" or a list such as [mon, wed, fri].`,
-        };
-  }
-  if (words) return unknownWord(name, data, words);
-  if (name === 'picture') {
+    if (words && words.length > 1) return unknownWord(name, data, words);
+    const right = daysForm(data) ?? '"daily" or a list such as [mon, wed, fri]';
     return {
-      check: 'picture-unusable',
-      message: `"picture" says "${data}"; a picture lies in pictures/ and is a svg, png, jpg or webp: "picture: pictures/heel-raise.svg".`,
+      check: 'unknown-word',
+      message: `"${name}" says "${data}"; write ${right}.`,
+      hints: [],
     };
   }
+  if (words) return unknownWord(name, data, words);
+  if (name === 'picture') return pictureMistake(data);
   if (schema.pattern.includes('A-Z')) {
     return {
       check: 'bad-id',
@@ -119,9 +120,20 @@ function patternMistake(name: string, data: string, error: ErrorObject, form: st
     };
   }
   const id = idFrom(data);
+  const right = id === '' ? form : `"${name}: ${id}"`;
   return {
     check: 'bad-id',
-    message: `"${data}" cannot be an id; an id has small letters, digits and hyphens: write ${id === '' ? form : `"${name}: ${id}"`}.`,
+    message: `"${data}" cannot be an id; an id has small letters, digits and hyphens: write ${own ?? right}.`,
+  };
+}
+
+function pictureMistake(data: string): Mistake {
+  const file = data.slice(data.replaceAll('\\', '/').lastIndexOf('/') + 1);
+  const write = /\.(svg|png|jpg|webp)$/.test(file) ? `; write "picture: pictures/${file}"` : '';
+  return {
+    check: 'picture-unusable',
+    message: `"picture" says "${data}", but a picture lies in pictures/ and is a svg, png, jpg or webp${write}.`,
+    hints: [],
   };
 }
 
@@ -133,50 +145,78 @@ function asSentence(written: string): string {
   return text.includes('\n') ? '' : `: ${quoted(text)}`;
 }
 
-function typeMistake(
-  name: string,
-  error: ErrorObject,
-  spot: Spot,
-  form: string,
-  written: string,
-): Mistake {
+/** A whole number, or a score of 0 to 10, out of text that is none. */
+function parserOf(schema: unknown): (text: string) => Reading<unknown> {
+  const { minimum, maximum } = schema as { minimum?: number; maximum?: number };
+  return minimum === 0 && maximum === 10 ? parsePainRange : parseCount;
+}
+
+function numberMistake({ name, error, form }: Refused): Mistake {
+  const parse = parserOf(error.parentSchema);
+  const reading = withSoundForm(parse(String(error.data)), parse);
+  if (!reading.ok) {
+    const { check, says, write, orWrite } = reading.misread;
+    const forms = [write, orWrite].flatMap((one) => (one === undefined ? [] : `"${name}: ${one}"`));
+    const right = forms.length > 0 ? forms.join(' or ') : form;
+    return { check, message: `"${name}" ${says}; write ${right}.`, hints: [] };
+  }
+  const range = /^\s*(\d+)\s*[-–]\s*(\d+)\s*$/.exec(String(error.data));
+  if (range)
+    return {
+      check: 'not-understood',
+      message: `"${name}" says ${String(error.data)}, but takes one number, not a range; write "${name}: ${range[1]}" or "${name}: ${range[2]}".`,
+      hints: [],
+    };
+  return {
+    check: 'wrong-kind',
+    message: `"${name}" is a number without quotes; write "${name}: ${String(error.data)}".`,
+    hints: [],
+  };
+}
+
+function typeMistake(refused: Refused): Mistake {
+  const { name, error, spot, form, written } = refused;
   const types = [error.params.type].flat() as readonly string[];
   const kind = kindOfNode(spot.node);
-  if (kind === 'value' && types.includes('integer')) {
-    const reading = withSoundForm(parseCount(String(error.data)), parseCount);
-    if (!reading.ok) {
-      const { check, says, write } = reading.misread;
-      return {
-        check,
-        message: `"${name}" ${says}; write ${write === undefined ? form : `"${name}: ${write}"`}.`,
-      };
-    }
-    return {
-      check: 'wrong-kind',
-      message: `"${name}" is a number without quotes; write "${name}: ${String(error.data)}".`,
-    };
-  }
+  if (kind === 'value' && types.includes('integer')) return numberMistake(refused);
   if (name === 'sides' && kind === 'value' && SIDE_WORDS.has(String(error.data))) {
-    const message = `"sides: ${String(error.data)}" is not said here: the level of the exercise decides that; choose another "level", or write what differs between the sides, such as ${form}.`;
-    return { check: 'sides-not-each', message };
+    const message = `"sides: ${String(error.data)}" is not said here: the level of the exercise decides that; choose another "level", or write what differs between the sides, ${form}.`;
+    return { check: 'sides-not-each', message, hints: [] };
   }
   if (kind === 'keys' && types.includes('string') && error.parentSchema?.quantity === undefined) {
     return {
       check: 'wrong-kind',
       message: `"${name}" takes words, but a key with a colon stands here; if it is one sentence, put quotes round it${asSentence(written)}.`,
+      hints: [],
     };
   }
   if (spot.path.length === 0) {
     return {
       check: 'wrong-kind',
       message: `This file begins with ${kind === 'list' ? 'a list' : 'a sentence'}, but it takes keys with a colon, such as ${form}.`,
+      hints: [],
     };
   }
   if (types.includes('boolean') && types.length === 1)
     return {
       check: 'unknown-word',
       message: `"${name}" says "${written}", but takes only true; write ${form}.`,
+      hints: [],
     };
+  if (name === 'days' && kind === 'value' && refused.own !== undefined)
+    return {
+      check: 'wrong-kind',
+      message: `"days" says which days, not how many; write ${form}.`,
+      hints: [],
+    };
+  return { check: 'wrong-kind', message: kindSentence(refused, types, kind) };
+}
+
+function kindSentence(
+  { name, error, spot, form }: Refused,
+  types: readonly string[],
+  kind: 'list' | 'keys' | 'value',
+): string {
   const wanted = types.includes('array')
     ? types.length > 1
       ? 'one value or a list'
@@ -191,17 +231,5 @@ function typeMistake(
         ? 'keys stand'
         : `"${String(error.data)}" stands`;
   const subject = spot.path.at(-1) === ENTRY ? `An entry of "${name}"` : `"${name}"`;
-  return {
-    check: 'wrong-kind',
-    message: `${subject} takes ${wanted}, but ${found} here; write ${form}.`,
-  };
-}
-
-/** The id that a word was meant as; empty where it has no letters or digits for one. */
-export function idFrom(word: string): string {
-  return word
-    .toLowerCase()
-    .replace(/[^a-z0-9]+/g, '-')
-    .replace(/^-|-$/g, '')
-    .slice(0, 63);
+  return `${subject} takes ${wanted}, but ${found} here; write ${form}.`;
 }

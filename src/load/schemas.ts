@@ -15,7 +15,25 @@ interface Schema {
   readonly items?: Schema;
   readonly description?: string;
   readonly required?: readonly string[];
+  readonly type?: string | readonly string[];
+  readonly title?: string;
+  readonly enum?: readonly string[];
+  readonly const?: unknown;
+  readonly pattern?: string;
+  readonly minItems?: number;
+  readonly quantity?: string;
+  readonly ids?: string;
 }
+
+/** What the schema says of a place; `ids` names the list of the practice that its words come from. */
+export type Shape = Pick<
+  Schema,
+  'title' | 'enum' | 'const' | 'pattern' | 'minItems' | 'quantity' | 'ids' | 'required'
+> & {
+  readonly types: readonly string[];
+  /** Words: what is written is what is printed. */
+  readonly isProse: boolean;
+};
 
 const BASE = 'https://carryover.invalid/schemas/';
 const NAMES = ['quantities', 'practice', 'exercise', 'plan', 'people'] as const;
@@ -94,6 +112,20 @@ function locate(kind: FileKind, path: readonly string[]): Located | null {
   return at && followed(at);
 }
 
+/** What the schema says of the value at a path; null where nothing belongs. */
+export function shapeAt(kind: FileKind, path: readonly string[]): Shape | null {
+  const at = referredTo(kind, path);
+  if (!at) return null;
+  const { schema } = followed(at);
+  return {
+    ...schema,
+    ...(at.schema.ids === undefined ? {} : { ids: at.schema.ids }),
+    types: [schema.type ?? []].flat(),
+    isProse:
+      schema === schemaFile('quantities.schema.json').$defs?.text && at.schema.ids === undefined,
+  };
+}
+
 /** What is said of the value at a path: at its key, else of its kind. */
 export function descriptionAt(kind: FileKind, path: readonly string[]): string {
   const at = referredTo(kind, path);
@@ -122,9 +154,10 @@ export function proseOf(kind: FileKind): ProseAt {
   };
 }
 
-/** Whether what stands at a path has to. */
+/** Whether what stands at a path has to, always or in some plans and exercises. */
 export function isRequired(kind: FileKind, path: readonly string[]): boolean {
-  return locate(kind, path.slice(0, -1))?.schema.required?.includes(path.at(-1) ?? '') ?? false;
+  const isAlways = locate(kind, path.slice(0, -1))?.schema.required?.includes(path.at(-1) ?? '');
+  return isAlways || /\bneeded (where|from|for)\b/.test(descriptionAt(kind, path));
 }
 
 /** The keys that belong at a path, for "did you mean". */

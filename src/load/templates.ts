@@ -12,7 +12,7 @@ const FOLDER = 'templates';
 const WORDS = 'words/';
 const PACK = /^words\/[A-Za-z]{2,8}(?:-[A-Za-z0-9]{1,8})*\.yaml$/;
 /** A file browser leaves such files in every folder that it shows. */
-const LEFT_BY_THE_SYSTEM = /(?:^|\/)\./;
+export const LEFT_BY_THE_SYSTEM = /(?:^|\/)\./;
 
 export interface TemplateFiles {
   /** Name below templates/ to text. */

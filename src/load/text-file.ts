@@ -6,7 +6,8 @@ import { type Finding, finding, type Outcome } from '../finding/finding.ts';
 import { fileOnly, type Place, type SourceText } from '../finding/place.ts';
 import type { Folder } from './folder.ts';
 
-const MOST_BYTES = 1024 * 1024;
+const MIB = 1024 * 1024;
+const MOST_BYTES = MIB;
 const MOST_TOKENS = 50_000;
 const MOST_KEYS = 2_000;
 const DEEPEST = 32;
@@ -20,6 +21,16 @@ function fileError(check: CheckName, message: string, place: Place): Outcome<nul
 
 /** The text of a file of the folder; null where it cannot be used, with the reason. */
 export function readText(folder: Folder, path: string): Outcome<SourceText | null> {
+  const { value: bytes, findings } = readBytes(folder, path, MOST_BYTES);
+  return bytes ? textOf(path, bytes) : { value: null, findings };
+}
+
+/** The bytes of a file of the folder, up to so many; null where it cannot be used, with the reason. */
+export function readBytes(
+  folder: Folder,
+  path: string,
+  mostBytes: number,
+): Outcome<Uint8Array | null> {
   const entry = folder.entry(path);
   const place = fileOnly(path);
   if (!entry) return fileError('file-unreadable', 'This file is not there.', place);
@@ -27,12 +38,12 @@ export function readText(folder: Folder, path: string): Outcome<SourceText | nul
     return fileError('file-linked', 'This file is a link; put the file itself here.', place);
   if (entry.kind !== 'file')
     return fileError('file-unreadable', 'This is not a file that can be read.', place);
-  if (entry.size > MOST_BYTES) {
-    return fileError('file-too-big', 'This file is larger than 1 MiB, which no plan needs.', place);
+  if (entry.size > mostBytes) {
+    const message = `This file is larger than ${mostBytes / MIB} MiB, which no plan needs.`;
+    return fileError('file-too-big', message, place);
   }
-  let bytes: Uint8Array;
   try {
-    bytes = folder.read(path);
+    return { value: folder.read(path), findings: [] };
   } catch (cause) {
     return fileError(
       'file-unreadable',
@@ -40,7 +51,6 @@ export function readText(folder: Folder, path: string): Outcome<SourceText | nul
       place,
     );
   }
-  return textOf(path, bytes);
 }
 
 function systemReason(cause: unknown): string {

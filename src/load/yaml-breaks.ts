@@ -2,6 +2,7 @@
 // notices a bracket or quote that was left open only lines later; here the place is where it opens.
 // Only the first break is told, since the rest follows from it.
 import { type Document, visit } from 'yaml';
+import { entryKeyOf } from './entry-keys.ts';
 import { quoted } from './quoted-sentence.ts';
 
 export interface Break {
@@ -10,12 +11,27 @@ export interface Break {
   readonly message: string;
 }
 
-/** An indent that fits neither the lines above nor those below. */
-export const BAD_INDENT =
-  'The indent of this line does not fit the lines around it; keys of one group begin below each other.';
+/** An indent that fits neither the lines above nor those below, and where the keys of the groups above begin. */
+export function badIndent(has: number, columns: readonly number[]): string {
+  const near = nearestColumns(has, columns);
+  const counts = `it has ${spaces(has)}`;
+  const above = near.length === 0 ? '' : `, where the keys above begin after ${near.join(' or ')}`;
+  return `The indent of this line does not fit the lines around it: ${counts}${above}. Keys of one group begin below each other.`;
+}
+
+export function spaces(count: number): string {
+  return `${count} ${count === 1 ? 'space' : 'spaces'}`;
+}
+
+/** The two columns that a line with another indent was most likely meant for. */
+export function nearestColumns(has: number, columns: readonly number[]): readonly number[] {
+  return [...new Set(columns)]
+    .filter((column) => column !== has)
+    .sort((a, b) => Math.abs(a - has) - Math.abs(b - has))
+    .slice(0, 2);
+}
 
 const OTHER_REASONS: Readonly<Record<string, string>> = {
-  BAD_INDENT,
   BLOCK_AS_IMPLICIT_KEY: 'This line has two colons; put quotes round what follows the first.',
   BLOCK_IN_FLOW: 'Between brackets a comma is missing here, or quotes round the text.',
   MISSING_CHAR: 'Something is missing here: a colon after a key, or a closing quote or bracket.',
@@ -114,13 +130,15 @@ function onLine(text: string, code: string, start: number, end: number): Break {
       ...here,
       message: `A key has a space after its colon: "${squeezed[1]}: ${squeezed[2]}".`,
     };
-  const isIndent = code === 'MISSING_CHAR' && line.trim() !== '';
+  const isIndent = code === 'BAD_INDENT' || (code === 'MISSING_CHAR' && line.trim() !== '');
+  const bare = code === 'MULTILINE_IMPLICIT_KEY' && bareEntry(text, lineStart);
+  if (bare) return { ...here, message: bare };
   if (code === 'BLOCK_AS_IMPLICIT_KEY' && !/:\s.*:(\s|$)/.test(line))
     return nextLine(text, lineStart + line.length + 1);
   return {
     ...here,
     message: isIndent
-      ? BAD_INDENT
+      ? badIndentAt(text, lineStart)
       : (OTHER_REASONS[code] ?? 'This line cannot be taken apart into keys and values.'),
   };
 }
@@ -128,7 +146,46 @@ function onLine(text: string, code: string, start: number, end: number): Break {
 /** A line that stands deeper than the value above it lets. */
 function nextLine(text: string, from: number): Break {
   const start = from + (/^\s*/.exec(text.slice(from))?.[0].length ?? 0);
-  return { start, end: start + lineAt(text, start).trimEnd().length, message: BAD_INDENT };
+  const message = badIndentAt(text, text.lastIndexOf('\n', start - 1) + 1);
+  return { start, end: start + lineAt(text, start).trimEnd().length, message };
+}
+
+/** An entry that is one word where keys follow: the word stands without the key that such an entry begins with. */
+function bareEntry(text: string, lineStart: number): string | undefined {
+  const [, indent = '', word = ''] =
+    /^( *)- +([^\s:#"'[{][^:#]*)$/.exec(lineAt(text, lineStart)) ?? [];
+  if (word === '') return undefined;
+  const list = linesAbove(text, lineStart)
+    .map((line) => /^( *)(?:- +)?([a-z_]+):\s*(?:#.*)?$/.exec(line))
+    .find((one) => one !== null && (one[1] as string).length <= indent.length);
+  const entry = entryKeyOf(list?.[2] ?? '');
+  return (
+    entry &&
+    `A new ${entry.noun} begins with "${entry.key}:"; write "- ${entry.key}: ${word.trim()}".`
+  );
+}
+
+function badIndentAt(text: string, lineStart: number): string {
+  const line = lineAt(text, lineStart);
+  const columns: number[] = [];
+  let limit = Number.POSITIVE_INFINITY;
+  for (const above of linesAbove(text, lineStart)) {
+    const column = /^ *(?:- +)*/.exec(above)?.[0].length ?? 0;
+    const indent = above.length - above.trimStart().length;
+    if (/^ *(?:- +)*[\w-]+:(?:\s|$)/.test(above) && column < limit) columns.push(column);
+    limit = Math.min(limit, indent);
+    if (limit === 0) break;
+  }
+  return badIndent(line.length - line.trimStart().length, columns);
+}
+
+/** The lines above a place, nearest first, without those that are empty or only a comment. */
+function linesAbove(text: string, lineStart: number): readonly string[] {
+  const above = text
+    .slice(0, Math.max(0, lineStart - 1))
+    .split('\n')
+    .reverse();
+  return above.filter((line) => !/^\s*(#|$)/.test(line));
 }
 
 function lineAt(text: string, start: number): string {

@@ -13,6 +13,7 @@ import {
 import type { CheckName } from '../finding/checks.ts';
 import { type Finding, finding } from '../finding/finding.ts';
 import { positionOf, type SourceText } from '../finding/place.ts';
+import { partEntries } from './forgotten-dash.ts';
 import { proseTraps } from './prose-traps.ts';
 import { type FileKind, proseOf } from './schemas.ts';
 import { codeOf, HIDDEN } from './text-file.ts';
@@ -55,7 +56,7 @@ export function parseYaml(source: SourceText, kind: FileKind): YamlFile {
         place: { source, start: inside(start), end: inside(end) },
       }),
     );
-  const broken = (): YamlFile => ({ kind, source, root: null, flagged, findings, isWhole: false });
+  const unread = (): YamlFile => ({ kind, source, root: null, flagged, findings, isWhole: false });
 
   if (/^%/.test(source.text)) {
     tell(
@@ -64,7 +65,7 @@ export function parseYaml(source: SourceText, kind: FileKind): YamlFile {
       0,
       1,
     );
-    return broken();
+    return unread();
   }
   const tabs = findTabs(mended.text, source.text);
   const indents = tabs.filter(({ isIndent }) => isIndent);
@@ -83,25 +84,30 @@ export function parseYaml(source: SourceText, kind: FileKind): YamlFile {
       firstIndent.at,
       firstIndent.at + 1,
     );
-    return broken();
+    return unread();
   }
 
   const spaced = mended.text.replaceAll('\t', ' ');
   const asWritten = parsed(spaced);
   const commas = asWritten.flatMap((document) => flowCommas(document, spaced));
-  for (const { start, end, isEntry } of commas)
-    tell('decimal-comma', commaSentence(spaced.slice(start, end), isEntry), start, end);
+  for (const comma of commas)
+    tell(
+      'decimal-comma',
+      commaSentence(spaced.slice(comma.start, comma.end), comma),
+      comma.start,
+      comma.end,
+    );
   const documents = commas.length === 0 ? asWritten : parsed(withoutCommas(spaced, commas));
   const [first, second] = documents;
   if (!first?.contents) {
     if (findings.length === 0)
       tell('file-empty', 'This file has nothing in it but comments.', 0, 0);
-    return broken();
+    return unread();
   }
   if (second) {
     const start = second.range?.[0] ?? 0;
     tell('several-documents', 'A second document begins here; a file holds one.', start, start + 3);
-    return broken();
+    return unread();
   }
   const file: YamlFile = {
     kind,
@@ -111,12 +117,17 @@ export function parseYaml(source: SourceText, kind: FileKind): YamlFile {
     findings,
     isWhole: true,
   };
-  const isWhole = isSound(file, [...mended.breaks, firstBreak(first, spaced)], tell);
-  tellDuplicates(file, first, tell);
-  tellFeatures(file, first, tell);
+  const broken = earliest([...mended.breaks, firstBreak(first, spaced)]);
+  if (broken) tellBreak(file, broken, tell);
+  // Behind a break things stand in the tree for something else than was written.
+  const tellBefore: Tell = (check, message, start, end) => {
+    if (!broken || start < broken.start) tell(check, message, start, end);
+  };
+  tellDuplicates(file, first, tellBefore);
+  tellFeatures(file, first, tellBefore);
   flagRanges(file, first, [...commas, ...mended.standIns]);
-  tellFlow(file, first, tell);
-  return { ...file, isWhole };
+  tellFlow(file, first, tellBefore);
+  return { ...file, isWhole: broken === null };
 }
 
 function findTabs(text: string, written: string): readonly { at: number; isIndent: boolean }[] {
@@ -159,6 +170,7 @@ function tellDuplicates({ source, flagged }: YamlFile, document: Document, tell:
     document.errors.flatMap(({ code, pos }) => (code === 'DUPLICATE_KEY' ? [pos[0]] : [])),
   );
   if (starts.size === 0) return;
+  for (const start of partEntries(document, starts, tell)) starts.delete(start);
   for (const start of starts) {
     const name = /^"?([^\s:"]+)/.exec(source.text.slice(start))?.[1] ?? 'this key';
     tell('duplicate-key', `"${name}" stands twice here; keep one.`, start, start + name.length);
@@ -170,20 +182,17 @@ function tellDuplicates({ source, flagged }: YamlFile, document: Document, tell:
   });
 }
 
-/** Whether the tree can be trusted: nothing in it, or in the lines before it was parsed, could not be taken apart. */
-function isSound(
-  { findings, source }: YamlFile,
-  breaks: readonly (Break | null)[],
-  tell: Tell,
-): boolean {
-  const [first] = breaks.filter((one) => one !== null).sort((a, b) => a.start - b.start);
-  if (!first) return true;
+/** The first place, in the tree or in the lines before it was parsed, that could not be taken apart; null where all can be trusted. */
+function earliest(breaks: readonly (Break | null)[]): Break | null {
+  return breaks.filter((one) => one !== null).sort((a, b) => a.start - b.start)[0] ?? null;
+}
+
+function tellBreak({ findings, source }: YamlFile, first: Break, tell: Tell): void {
   const lineOf = (start: number) => positionOf({ source, start, end: start }).line;
   const isTold = findings.some(
     ({ check, place }) => check === 'text-cut-off' && lineOf(place.start) === lineOf(first.start),
   );
   if (!isTold) tell('yaml-broken', first.message, first.start, first.end);
-  return false;
 }
 
 function tellFeatures(file: YamlFile, document: Document, tell: Tell): void {

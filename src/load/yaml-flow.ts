@@ -32,10 +32,17 @@ interface Comma {
   readonly end: number;
   /** Whether it stands straight inside [ ], where a list could be meant. */
   readonly isEntry: boolean;
+  /** Whether it is the value of "tempo", whose numbers have hyphens between them. */
+  readonly isTempo: boolean;
 }
 
 /** What to write for a number with a comma. */
-export function commaSentence(number: string, isEntry: boolean): string {
+export function commaSentence(
+  number: string,
+  { isEntry, isTempo }: Pick<Comma, 'isEntry' | 'isTempo'>,
+): string {
+  if (isTempo && number.split(',').length === 4)
+    return `${number} has commas between its numbers; write "tempo: ${number.replaceAll(',', '-')}".`;
   const decimal = /^\d+,\d+$/.test(number)
     ? [`a decimal with a point (${number.replace(',', '.')})`]
     : [];
@@ -57,8 +64,13 @@ export function flowCommas(document: Document, text: string): readonly Comma[] {
         .slice(start, end)
         .replace(/"(?:\\.|[^"\\])*"|'(?:''|[^'])*'/g, (quote) => ' '.repeat(quote.length));
       for (const { 0: number, index } of bare.matchAll(/\d+(?:,\d+)+/g)) {
-        const isEntry = /\[[^[\]{}]*$/.test(bare.slice(0, index));
-        found.push({ start: start + index, end: start + index + number.length, isEntry });
+        const before = bare.slice(0, index);
+        found.push({
+          start: start + index,
+          end: start + index + number.length,
+          isEntry: /\[[^[\]{}]*$/.test(before),
+          isTempo: /\btempo:\s*$/.test(before),
+        });
       }
       return visit.SKIP;
     },

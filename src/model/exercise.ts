@@ -54,6 +54,8 @@ export interface Level {
   readonly position: string;
   readonly sides: Sides;
   readonly limb: Limb | null;
+  /** Where `limb` stands. */
+  readonly limbPlace: Place | null;
   readonly order: Order | null;
   readonly tempoWords: 'down-up' | 'up-down';
   readonly muscles: Muscles;

@@ -183,4 +183,6 @@ export interface Plan {
   readonly report: ReadonlyMap<string, string>;
   readonly closed: { readonly date: Day; readonly why: string } | null;
   readonly accepts: readonly Accept[];
+  /** Where each value of the plan itself stands, for findings about it. */
+  readonly valuePlaces: ReadonlyMap<string, Place>;
 }

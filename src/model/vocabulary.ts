@@ -153,6 +153,11 @@ export const MUSCLES = {
   'levator-ani': muscle('breathing-pelvic', ['0001326'], ['19087']),
 } as const satisfies Readonly<Record<string, Muscle>>;
 
+/** The group of a shipped muscle; one of the practice's own has none. */
+export function muscleGroup(id: string): MuscleGroup | null {
+  return Object.hasOwn(MUSCLES, id) ? MUSCLES[id as keyof typeof MUSCLES].group : null;
+}
+
 /** What an exercise can ask of the body; a concern says which of these it limits. */
 export const DEMANDS = [
   'breath-hold-strain',

@@ -13,10 +13,10 @@ const MS_PER_DAY = 86_400_000;
 /** Reads a day; one that the calendar lacks (31 June) is refused. */
 export function parseDay(text: string): Reading<Day> {
   const match = /^(\d{4})-(\d{2})-(\d{2})$/.exec(text);
-  if (!match) return misread('not-a-date', `says "${text}", which is no date`, dateMeant(text));
+  if (!match) return notADay(text);
   const [, year = '', month = '', day = ''] = match;
   if (Number(year) < 1900 || Number(year) > 2200) {
-    return misread('not-a-date', `says ${text}, a year that is surely a slip`, '2026-10-05');
+    return misread('not-a-date', `says ${text}, a year that is surely a slip`);
   }
   const last = lastOfMonth(Number(year), Number(month));
   if (last === undefined)
@@ -30,9 +30,20 @@ export function parseDay(text: string): Reading<Day> {
       'not-a-date',
       `says ${text}, a day that the calendar does not have`,
       `${year}-${month}-${last}`,
+      Number(day) === last + 1 ? addDays(`${year}-${month}-${last}`, 1) : undefined,
     );
   }
   return read(text);
+}
+
+/** Text that is no day, with the days that it could mean; a form is only shown that the calendar has. */
+function notADay(text: string): Reading<never> {
+  const [one, other] = datesMeant(text).filter((day) => day !== undefined);
+  const isOne = other === undefined || one === other;
+  const why = isOne
+    ? 'but a date is written year-month-day'
+    : 'in which day and month could change places';
+  return misread('not-a-date', `says "${text}", ${why}`, one, other);
 }
 
 function lastOfMonth(year: number, month: number): number | undefined {
@@ -40,26 +51,53 @@ function lastOfMonth(year: number, month: number): number | undefined {
   return new Date(Date.UTC(year, month, 0)).getUTCDate();
 }
 
-/** What a date was meant as whose month is none: day and month the other way round, else December. */
-function dayAndMonthSwapped(year: string, month: string, day: string): string {
-  const last = lastOfMonth(Number(year), Number(day));
-  return last !== undefined && Number(month) >= 1 && Number(month) <= last
-    ? `${year}-${day}-${month}`
-    : `${year}-12-${day}`;
+/** What a date was meant as whose month is none: day and month the other way round. */
+function dayAndMonthSwapped(year: string, month: string, day: string): string | undefined {
+  return asDay(year, day, month);
 }
 
-function dateMeant(text: string): string {
+function asDay(year: string, month: string | number, day: string | number): string | undefined {
+  const last = lastOfMonth(Number(year), Number(month));
+  const isThere = last !== undefined && Number(day) >= 1 && Number(day) <= last;
+  return isThere ? [year, two(month), two(day)].join('-') : undefined;
+}
+
+const two = (part: string | number) => String(part).padStart(2, '0');
+
+const MONTHS = 'jan feb mar apr may jun jul aug sep oct nov dec'.split(' ');
+
+/** The days that a date written otherwise can mean: two where day and month could change places. */
+function datesMeant(text: string): readonly (string | undefined)[] {
   const withTime = /^(\d{4}-\d{2}-\d{2})[T ]/.exec(text);
-  if (withTime) return withTime[1] as string;
-  const dotted = /^(\d{1,2})\.\s?(\d{1,2})\.\s?(\d{4})$/.exec(text);
-  if (dotted) return `${dotted[3]}-${dotted[2]?.padStart(2, '0')}-${dotted[1]?.padStart(2, '0')}`;
-  const loose = /^(\d{4})[-/.](\d{1,2})[-/.](\d{1,2})$/.exec(text);
-  // A day above 12 tells it from a month; otherwise the two could be mixed up.
-  const slashed = /^(\d{1,2})\/(\d{1,2})\/(\d{4})$/.exec(text);
-  if (slashed && Number(slashed[1]) > 12)
-    return dateMeant(`${slashed[1]}.${slashed[2]}.${slashed[3]}`);
-  if (!loose) return '2026-10-05';
-  return `${loose[1]}-${loose[2]?.padStart(2, '0')}-${loose[3]?.padStart(2, '0')}`;
+  if (withTime) return [withTime[1]];
+  const yearFirst =
+    /^(\d{4})[-/.](\d{1,2})[-/.](\d{1,2})$/.exec(text) ?? /^(\d{4})(\d{2})(\d{2})$/.exec(text);
+  if (yearFirst) return [asDay(...(yearFirst.slice(1) as [string, string, string]))];
+  const yearLast = /^(\d{1,2})([-/.])\s?(\d{1,2})\2\s?(\d{4}|\d{2})$/.exec(text);
+  if (yearLast) {
+    const [, first = '', sign, second = '', year = ''] = yearLast;
+    const dayFirst = asDay(inFull(year), second, first);
+    const monthFirst = asDay(inFull(year), first, second);
+    // With points the day comes first, wherever dates are written so.
+    return sign === '.' && dayFirst !== undefined ? [dayFirst] : [dayFirst, monthFirst];
+  }
+  const worded =
+    /^(?:[a-z]+,? )?(\d{1,2})(?:st|nd|rd|th)?[ .-]*(?:of )?([a-z]{3,9})[ ,.-]*(\d{4}|\d{2})$/i.exec(
+      text,
+    ) ??
+    swapped(/^(?:[a-z]+,? )?([a-z]{3,9})[ .-]*(\d{1,2})(?:st|nd|rd|th)?[ ,]+(\d{4})$/i.exec(text));
+  if (!worded) return [];
+  const [, day = '', name = '', year = ''] = worded;
+  const month = MONTHS.indexOf(name.slice(0, 3).toLowerCase()) + 1;
+  return [asDay(inFull(year), month, day)];
+}
+
+function inFull(year: string): string {
+  return year.length === 2 ? `20${year}` : year;
+}
+
+function swapped(match: RegExpExecArray | null): readonly string[] | null {
+  return match && [match[0], match[2] ?? '', match[1] ?? '', match[3] ?? ''];
 }
 
 /** The day that many days later (or earlier, below 0). */

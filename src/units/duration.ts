@@ -2,7 +2,7 @@
 // Kept in whole milliseconds, or in breaths until the practice's own length of a breath is known.
 import { formatRange, type Interval, mapEnds } from './interval.ts';
 import { LARGEST, parseCounts, parseThousandthsRange, THOUSANDTHS, whyNoNumber } from './number.ts';
-import { misread, type Reading, read } from './reading.ts';
+import { misread, type Reading, read, withForms } from './reading.ts';
 
 /** `range` is in milliseconds, or counts breaths. */
 export interface Duration {
@@ -85,13 +85,9 @@ function inMilliseconds(amount: string, largest: number, unit: string, seconds: 
 function inBreaths(amount: string): Reading<Duration> {
   const reading = parseCounts(amount, 1_000);
   if (reading.ok) return read({ unit: 'breaths', range: reading.value });
-  const { check, says, write } = reading.misread;
+  const { check, says } = reading.misread;
   if (/^0+$/.test(amount)) return misread(check, says, '0 s');
-  return misread(
-    check,
-    says,
-    write === undefined ? undefined : `${write} ${write === '1' ? 'breath' : 'breaths'}`,
-  );
+  return withForms(reading.misread, (form) => `${form} ${form === '1' ? 'breath' : 'breaths'}`);
 }
 
 function minutesAndSeconds(minutes: string, seconds: string): Reading<Duration> {
@@ -140,9 +136,10 @@ function withoutUnit(text: string): Reading<Duration> {
     const checked = parseThousandthsRange(text, LONGEST_S, 's');
     return checked.ok ? misread('unit-missing', 'needs a unit', `${text} s`) : checked;
   }
-  if (/^-\s*\d/.test(text))
-    return misread('out-of-range', `says ${text}, which is below zero`, '30 s');
+  if (/^-\s*\d/.test(text)) return misread('out-of-range', `says ${text}, which is below zero`);
   const checked = parseThousandthsRange(text, LONGEST_S, 's');
   if (!checked.ok && checked.misread.check === 'number-unclear') return checked;
-  return misread('not-understood', `says "${text}", which is no length of time`, '30 s');
+  if (/^(?:none|no|nothing|zero|nil|-)$/i.test(text))
+    return misread('not-understood', `says "${text}", but none at all is a length too`, '0 s');
+  return misread('not-understood', `says "${text}", which is no length of time`);
 }

@@ -1,7 +1,7 @@
 // What a person works against: a weight, a band, her own body, or a share of what she can lift.
 import { formatRange, type Interval, mapEnds, ZERO } from './interval.ts';
 import { parseCount, parseCounts, parseThousandthsRange, THOUSANDTHS } from './number.ts';
-import { misread, type Reading, read } from './reading.ts';
+import { misread, type Reading, read, withForms } from './reading.ts';
 
 /** One pound in kilograms, exact by the international yard and pound agreement of 1959. */
 export const KG_PER_LB = 0.45359237;
@@ -68,10 +68,10 @@ function shareOf(amount: string, of: 'body weight' | '1rm'): Reading<Load> {
 }
 
 function withTail(
-  { misread: { check, says, write } }: Extract<Reading<never>, { ok: false }>,
+  { misread }: Extract<Reading<never>, { ok: false }>,
   tail: string,
 ): Reading<never> {
-  return misread(check, says, write === undefined ? undefined : `${write} ${tail}`);
+  return withForms(misread, (form) => `${form} ${tail}`);
 }
 
 function noLoad(text: string): Reading<never> {
@@ -102,10 +102,18 @@ function noLoad(text: string): Reading<never> {
   if (/%\s*$/.test(text)) {
     return misread('not-understood', `says "${text}", but not of what`, `${text.trim()} 1rm`);
   }
+  const amount =
+    /^([\d.]+(?:\s*[-–]\s*[\d.]+)?)\s*(kg|lb)s?\s+(?:in |per |for |on |a )?(?:each|both|either|every|hand|arm|leg|foot|side)/i.exec(
+      text,
+    );
+  if (amount) {
+    const one = `${amount[1]} ${(amount[2] as string).toLowerCase()}`;
+    const says = `says "${text}", which could be two of them or one`;
+    return misread('not-understood', says, `2 x ${one}`, one);
+  }
   return misread(
     'not-understood',
     `says "${text}", which is neither a weight nor a band of practice.yaml`,
-    '4 kg',
   );
 }
 

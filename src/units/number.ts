@@ -1,7 +1,7 @@
 // Numbers as source text. What is read is what is written, so a number that another reader could
 // take for a different one (08, 0x10, 1e3, 1_0, 2,5) is refused with the plain form shown.
 import type { Interval } from './interval.ts';
-import { misread, type Reading, read } from './reading.ts';
+import { misread, type Reading, read, withForms } from './reading.ts';
 
 /** Quantities are kept as whole thousandths (milliseconds, grams), so that sums and steps are exact. */
 export const THOUSANDTHS = 1000;
@@ -105,12 +105,13 @@ export function parseThousandthsRange(
   }
   const ends = rangeEnds(text);
   if (!ends) {
+    const dashes = /^([\d.]+)\s*[-–]{2,}\s*([\d.]+)$/.exec(text);
     return /^-/.test(text)
       ? completed(belowZero(text), unit)
       : misread(
           'not-understood',
           `says "${text}", which is neither a number nor a range`,
-          withUnit('8-12', unit),
+          dashes ? withUnit(`${dashes[1]}-${dashes[2]}`, unit) : undefined,
         );
   }
   const low = parseThousandths(ends[0], largest);
@@ -133,9 +134,7 @@ function withUnit(amount: string, unit: string): string {
 
 /** The misread with its unit in the form that it shows. */
 function completed(reading: Reading<never>, unit: string): Reading<never> {
-  if (reading.ok || reading.misread.write === undefined) return reading;
-  const { check, says, write } = reading.misread;
-  return misread(check, says, withUnit(write, unit));
+  return reading.ok ? reading : withForms(reading.misread, (form) => withUnit(form, unit));
 }
 
 /** A count: a whole number, 1 or more. */
@@ -158,11 +157,10 @@ export function parseCounts(text: string, largest = LARGEST_COUNT): Reading<Inte
     );
   const [low, high] = reading.value;
   if (low % THOUSANDTHS !== 0 || high % THOUSANDTHS !== 0) {
-    const whole = [low, high].map((end) => Math.max(1, Math.round(end / THOUSANDTHS)));
     return misread(
       'not-a-count',
       `says ${text}, but is counted in whole numbers`,
-      [...new Set(whole)].join('-'),
+      ...wholeForms([low / THOUSANDTHS, high / THOUSANDTHS]),
     );
   }
   if (/\./.test(text)) {
@@ -185,22 +183,29 @@ export function parseCounts(text: string, largest = LARGEST_COUNT): Reading<Inte
   return read([low / THOUSANDTHS, high / THOUSANDTHS]);
 }
 
+/** A fraction of a count in whole numbers, below and above: which of the two was meant is not for us to say. */
+function wholeForms([low, high]: Interval): readonly [below: string, above: string] {
+  const form = (rounded: (end: number) => number) =>
+    [...new Set([low, high].map((end) => Math.max(1, rounded(end))))].join('-');
+  return [form(Math.floor), form(Math.ceil)];
+}
+
 /** Whether a misread number is a plain one, only beyond all that can be counted. */
 export function isTooLarge(reading: Reading<unknown>, text: string): boolean {
   return !reading.ok && reading.misread.check === 'out-of-range' && !text.startsWith('-');
 }
 
-/** A misread count with a form that is one: a comma that parts thousands goes, another rounds. */
+/** A misread count with a form that is one: a comma that parts thousands goes, another is between two counts. */
 function inWholeNumbers(reading: Reading<never>, text: string): Reading<never> {
   if (reading.ok) throw new Error('a reading that succeeded has no misread');
   const { check } = reading.misread;
   if (check !== 'decimal-comma') return reading;
-  const whole = text
-    .replace(/(\d),(\d{3})(?!\d)/g, '$1$2')
-    .replace(/\d+,\d+/g, (number) =>
-      String(Math.max(1, Math.round(Number(number.replace(',', '.'))))),
-    );
-  return misread(check, 'has a comma between digits, but is counted in whole numbers', whole);
+  const plain = text.replace(/(\d),(\d{3})(?!\d)/g, '$1$2').replaceAll(',', '.');
+  const ends = rangeEnds(plain)?.map(Number);
+  const says = 'has a comma between digits, but is counted in whole numbers';
+  return ends?.every((end) => end > 0)
+    ? misread(check, says, ...wholeForms(ends as unknown as Interval))
+    : misread(check, says);
 }
 
 const NUMBER_WORDS = [
@@ -228,14 +233,9 @@ function withoutUnit(text: string): Reading<never> | undefined {
   );
   if (inWords > 0)
     return misread('not-understood', `says "${text}", but is written in digits`, String(inWords));
-  const bySets = /^([1-9]\d*)\s*[x×*]\s*([1-9]\d*)$/i.exec(text);
-  if (bySets)
-    return misread(
-      'not-understood',
-      `says "${text}", but takes one number; how many sets is said under "sets"`,
-      bySets[2] as string,
-    );
-  const match = /^([\d–-]+)\s*[a-z]+$/i.exec(text);
+  const match =
+    /^([\d–-]+)\s*[a-z]+$/i.exec(text) ??
+    /^([\d–-]+)\s*(?:\/|\ba\b|per|each|on|for|left|right|both)[a-z /]+$/i.exec(text);
   return match?.[1]
     ? misread('unit-unknown', `says "${text}", but is a bare count, with no unit`, match[1])
     : undefined;

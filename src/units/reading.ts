@@ -16,11 +16,15 @@ export type MisreadCheck =
   | 'weeks-outside'
   | 'dial-unclear';
 
-/** `says` follows the key in a sentence ("needs a unit"); `write` is one right form of the value. */
+/**
+ * `says` follows the key in a sentence ("needs a unit"); `write` is what was typed in a right form,
+ * never an example of another's. `orWrite` is a second one, where it could be read in two ways.
+ */
 export interface Misread {
   readonly check: MisreadCheck;
   readonly says: string;
   readonly write?: string;
+  readonly orWrite?: string;
 }
 
 export type Reading<T> =
@@ -36,11 +40,30 @@ export function withSoundForm<T>(
   reading: Reading<T>,
   parse: (text: string) => Reading<T>,
 ): Reading<T> {
-  if (reading.ok || reading.misread.write === undefined || parse(reading.misread.write).ok)
-    return reading;
-  return misread(reading.misread.check, reading.misread.says);
+  if (reading.ok) return reading;
+  const { check, says, write, orWrite } = reading.misread;
+  const sound = [write, orWrite].filter((form) => form !== undefined && parse(form).ok);
+  return misread(check, says, ...sound);
 }
 
-export function misread(check: MisreadCheck, says: string, write?: string): Reading<never> {
-  return { ok: false, misread: write === undefined ? { check, says } : { check, says, write } };
+/** The same misread, with each form that it shows completed: by its unit, or what stands before or after it. */
+export function withForms(
+  { check, says, write, orWrite }: Misread,
+  complete: (form: string) => string,
+): Reading<never> {
+  const form = (one: string | undefined) => (one === undefined ? undefined : complete(one));
+  return misread(check, says, form(write), form(orWrite));
+}
+
+export function misread(
+  check: MisreadCheck,
+  says: string,
+  write?: string,
+  orWrite?: string,
+): Reading<never> {
+  const second = orWrite === undefined || orWrite === write ? {} : { orWrite };
+  return {
+    ok: false,
+    misread: { check, says, ...(write === undefined ? {} : { write, ...second }) },
+  };
 }

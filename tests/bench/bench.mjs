@@ -77,6 +77,17 @@ function table(rows) {
     .join('\n');
 }
 
+/** Something to compare with. */
+function commitAll(cwd) {
+  const who = ['-c', 'user.name=Practice', '-c', 'user.email=practice@example.org'];
+  for (const args of [
+    ['init', '-q'],
+    ['add', '-A'],
+    [...who, 'commit', '-q', '-m', 'Start'],
+  ])
+    spawnSync('git', args, { cwd, stdio: 'inherit' });
+}
+
 const built = spawnSync('npm', ['run', 'build', '--silent'], {
   cwd: ROOT,
   stdio: 'inherit',
@@ -87,6 +98,7 @@ const folder = realpathSync(mkdtempSync(join(tmpdir(), 'carryover-bench-')));
 try {
   makeFolder(folder, { plans, exercises });
   const [first] = readdirSync(join(folder, 'plans')).map((name) => name.replace('.yaml', ''));
+  commitAll(folder);
   const noPages = () => rmSync(join(folder, 'handouts'), { recursive: true, force: true });
   const rows = [
     await measured('node -e 0', ['-e', '0']),
@@ -96,6 +108,8 @@ try {
       cwd: folder,
       before: noPages,
     }),
+    await measured(`carryover diff ${first}`, [PROGRAM, 'diff', first], { cwd: folder }),
+    await measured('carryover diff --all', [PROGRAM, 'diff', '--all'], { cwd: folder }),
     await measured('carryover check', [PROGRAM, 'check'], { cwd: folder }),
     await measured('carryover build', [PROGRAM, 'build'], { cwd: folder, before: noPages }),
   ];

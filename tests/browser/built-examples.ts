@@ -41,7 +41,8 @@ export function builtExamples(papers: readonly Paper[]): {
 
 function builtPages(root: string, example: string, paper: Paper): BuiltPage[] {
   const folder = join(root, `${example}-${paper}`);
-  cpSync(join(EXAMPLES, example), folder, { recursive: true });
+  const built = join(EXAMPLES, example, 'handouts');
+  cpSync(join(EXAMPLES, example), folder, { recursive: true, filter: (path) => path !== built });
   const settings = join(folder, 'practice.yaml');
   const text = readFileSync(settings, 'utf8').replace(/^paper: \w+/m, `paper: ${paper}`);
   if (!text.includes(`\npaper: ${paper}`)) throw new Error(`${example} does not set its paper`);

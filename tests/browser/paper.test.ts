@@ -20,7 +20,7 @@ const POINTS_A_MM = 72 / 25.4;
 /** ISO 216, and ANSI/ASME Y14.1 for Letter; in mm. */
 const PAPERS: Record<Paper, readonly [number, number]> = { a4: [210, 297], letter: [215.9, 279.4] };
 /** As @page of templates/sheet.css has it: top, sides, bottom. */
-const MARGINS = { top: 14, side: 16, bottom: 18 };
+const MARGINS = { top: 12, side: 15, bottom: 16 };
 /** Common practice, no source: what a pen finds without aiming. */
 const LEAST_BOX_MM = 8;
 /** The English pack's words on a sheet that must not be used any more. */

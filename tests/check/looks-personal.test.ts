@@ -2,6 +2,8 @@
 import { describe, expect, it } from 'vitest';
 import { checkFolder } from '../../src/check/folder-checks.ts';
 import { type FolderUnderCheck, looksPersonal } from '../../src/check/looks-personal.ts';
+import type { Plan } from '../../src/model/plan.ts';
+import type { Practice } from '../../src/model/practice.ts';
 import { accept, checkSetting, PLAN_SOURCE, plan, practice, session } from './records.ts';
 
 function found(text: string, more: Partial<FolderUnderCheck> = {}, file = 'plans/M-0412.yaml') {
@@ -174,9 +176,12 @@ describe('the folder as a whole', () => {
     sources: [secret, { file: 'exercises/x.yaml', text: '555 0143' }],
     names: [],
     referenceDay: null,
+    plansToCompare: [],
+    exercises: [],
+    startingTexts: [],
   };
-  const told = (...args: Parameters<typeof checkFolder>) =>
-    checkFolder(...args).map(({ severity, accepted, place }) => [
+  const told = (by: Practice, plans: readonly Plan[]) =>
+    checkFolder(by, { ...folder, plans }).map(({ severity, accepted, place }) => [
       place.source.file,
       severity,
       accepted?.why ?? null,
@@ -192,14 +197,14 @@ describe('the folder as a whole', () => {
 
   it('takes the practice’s settings and a plan’s accepts', () => {
     const plans = [plan([session([])], { source: secret, accepts: [accept('looks-personal')] })];
-    expect(told(practice(), folder, plans)).toEqual([
+    expect(told(practice(), plans)).toEqual([
       ['plans/M-0412.yaml', 'warning', 'Talked over'],
       ['exercises/x.yaml', 'warning', null],
     ]);
     const off = practice({
       checks: new Map([['looks-personal', checkSetting({ severity: 'off' })]]),
     });
-    expect(told(off, folder, plans)).toEqual([]);
+    expect(told(off, plans)).toEqual([]);
   });
 
   it('stays quick on long lines', () => {

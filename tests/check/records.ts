@@ -82,6 +82,7 @@ function level(exerciseName: string, index: number, { dose: own, ...parts }: Lev
     position: 'standing',
     sides: 'both',
     limb: null,
+    limbPlace: null,
     order: null,
     tempoWords: 'down-up',
     muscles: { prime: ['calf'], assist: [] },
@@ -266,6 +267,7 @@ export function plan(sessions: readonly Session[], { limits, ...parts }: PlanPar
     report: new Map(),
     closed: null,
     accepts: [],
+    valuePlaces: new Map(),
     ...parts,
   };
 }

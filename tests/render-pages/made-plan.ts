@@ -42,6 +42,7 @@ const level: Level = {
   position: 'standing',
   sides: 'each',
   limb: 'leg',
+  limbPlace: null,
   order: null,
   tempoWords: 'down-up',
   muscles: { prime: ['soleus'], assist: [] },
@@ -148,6 +149,7 @@ export const plan: Plan = {
   report: new Map(),
   closed: null,
   accepts: [],
+  valuePlaces: new Map(),
 };
 
 export const practice = {

@@ -79,9 +79,11 @@ describe('the whole Markdown page', () => {
     const marked = withTexts(madePage(), (place) => `Q${place}Q`);
     const shown = rendered(marked.page).texts.join('\n');
     const missing = marked.places.filter((path, place) => !shown.includes(`Q${place}Q`) && path);
-    // A session's sentence says its name and its text; the visit's date stands in the sheet's line.
+    // Markdown dials no telephone. A session's sentence says its name and its text; the visit's date stands in the sheet's line.
     expect(missing).toEqual([
       'view.plan',
+      'view.safety.dial.contact',
+      'view.safety.dial.emergency',
       'view.days.sessions.0.name',
       'view.days.sessions.0.text',
       'view.days.sessions.1.name',
@@ -96,7 +98,7 @@ describe('the whole Markdown page', () => {
       '### 2. Heel raise: both feet\n\n**8 to 12 times with both legs',
     );
     expect(page.ok && page.text).toContain('](../pictures/heel-raise.svg)');
-    expect(page.ok && page.text).toContain('| Monday 5 October | | | |');
+    expect(page.ok && page.text).toContain('| Monday 5 October: Strong ankle | | | |');
     expect(page.ok && page.text).not.toMatch(/[ \t]\n|\r|\n\n\n/);
   });
 });

@@ -8,6 +8,7 @@ import {
   minutesText,
   numbersText,
   numberText,
+  orderText,
   rangeText,
   timesText,
 } from '../../src/render/words/amounts.ts';
@@ -84,6 +85,14 @@ describe('amounts', () => {
     [[1, 2, 1], '1, 2 and 1'],
   ])('numbers %j are %s', (numbers, says) => expect(numbersText(words, numbers)).toBe(says));
 
+  it.each([
+    [[[1], [2], [3], [5]], '1 to 3, then 5'],
+    [[[1], [2]], '1, then 2'],
+    [[[7], [8, 13], [9], [12], [11]], '7, then 8 or 13, then 9, then 12, then 11'],
+    [[[1, 4, 6]], '1 or 4 or 6'],
+    [[], ''],
+  ])('places %j in order are %s', (places, says) => expect(orderText(words, places)).toBe(says));
+
   it('make lists', () => {
     expect([
       listText(words, ['a'], 'and'),
@@ -103,8 +112,8 @@ describe('days', () => {
   it('have names and an order from the pack', () => {
     expect(fullDayText(words, '2026-11-25')).toBe('Wednesday 25 November 2026');
     expect(plainDayText(words, '2026-03-01')).toBe('1 March 2026');
-    expect(dayText(words, '2027-01-05', '2026')).toBe('Tuesday 5 January 2027');
-    expect(dayText(words, '2026-12-02', '2026')).toBe('Wednesday 2 December');
+    expect(dayText(words, '2027-01-05')).toBe('Tuesday 5 January');
+    expect(dayText(words, '2026-12-02')).toBe('Wednesday 2 December');
   });
 
   const twice: Interval = [2, 2];

@@ -118,7 +118,7 @@ describe('every dose sentence', () => {
         const middle = says({ dose: one, purpose: what, sides: 'middle' }, circuit);
         expectSound(both);
         expectSound(middle);
-        expect(both).toContain('with both legs together');
+        expect(both).toContain('with both legs at once');
         expect(`${both} ${middle}`).not.toMatch(/left|right/i);
         expect(middle).not.toMatch(/leg/);
         expectNumbers(middle, numbersIn(one, circuit));

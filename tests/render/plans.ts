@@ -88,6 +88,7 @@ export function planNumbersOf({ sessions, easy = [], plan: settings = {} }: Made
     report: new Map(),
     closed: null,
     accepts: [],
+    valuePlaces: new Map(),
     ...settings,
     sessions: records.map(({ session }) => session),
   };

@@ -118,6 +118,7 @@ function levelOf(exercise: string, settings: Partial<Level> = {}): Level {
     position: 'standing',
     sides: 'each',
     limb: 'leg',
+    limbPlace: null,
     order: null,
     tempoWords: 'down-up',
     muscles: { prime: [], assist: [] },

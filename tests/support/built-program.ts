@@ -14,6 +14,8 @@ export interface Ended {
 }
 
 export interface BuiltProgram {
+  /** What node runs. */
+  readonly path: string;
   /** Runs one command line; the environment is only what is given, and PATH. */
   readonly run: (
     args: readonly string[],
@@ -34,6 +36,7 @@ export function builtProgram(): BuiltProgram {
   symlinkSync(join(ROOT, 'node_modules'), join(root, 'node_modules'), 'junction');
   const program = join(root, 'bin', 'carryover.js');
   return {
+    path: program,
     run: (args, cwd, env = {}) =>
       ended(
         spawn(process.execPath, [program, ...args], {

@@ -22,7 +22,7 @@ function plainText(html: string): string {
 }
 
 /** In bold by the sheet's own style, where Markdown has stars. */
-const STRONG = /^(dose|lead)$/;
+const STRONG = /^(dose|lead|when)$/;
 
 /** The blocks of a sheet's body; tags that only group or style are passed over. */
 export function htmlBlocks(page: string): Block[] {
@@ -64,7 +64,7 @@ export function htmlBlocks(page: string): Block[] {
               ? 'strong'
               : name;
       open = { kind, text: '' };
-    } else if (!/^(header|main|footer|section|div|table|thead|tbody|tr|)$/.test(name)) {
+    } else if (!/^(header|main|footer|section|div|table|thead|tbody|tr|span|a|)$/.test(name)) {
       throw new Error(`${tag} is not known here`);
     }
   }

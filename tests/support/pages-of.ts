@@ -3,6 +3,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { type Compiled, compile } from '../../src/build.ts';
 import { positionOf } from '../../src/finding/place.ts';
+import { NO_LAST_TIME } from '../../src/handouts/last-time.ts';
 import { pagesOf, pathsOf } from '../../src/handouts/pages.ts';
 import { loadWording } from '../../src/handouts/wording.ts';
 import { memoryFolder } from '../../src/load/folder.ts';
@@ -41,22 +42,31 @@ function pagesOfCompiled(files: Files, compiled: Compiled): MadePages {
   const hasOwn = folder.list('templates').some(({ path }) => !path.includes('/words/'));
   shipped ??= loadTemplates(memoryFolder({})).value;
   const templates = hasOwn ? loadTemplates(folder).value : shipped;
-  const outcome = pagesOf(one, { compiled, templates, wording: wording.value });
+  const outcome = pagesOf(one, {
+    compiled,
+    templates,
+    wording: wording.value,
+    lastTime: NO_LAST_TIME,
+  });
   if (!outcome.ok) throw new Error(outcome.finding.message);
   const { files: texts, sheetNumber } = outcome.pages;
   const [html, markdown, clinic] = pathsOf(one.id).map((path) => texts.get(path) ?? '');
   return { sheetNumber, html: html ?? '', markdown: markdown ?? '', clinic: clinic ?? '' };
 }
 
-/** The files of an example folder, by path. */
+/** What an example folder may hold beside its own files, once somebody has built it. */
+const BUILT = /^(?:handouts|\.\w+)\/|^(?:people\.yaml|handovers\.csv)$/;
+
+/** The files of an example folder, by path; what was built in it is left out. */
 export function exampleFiles(name: string): Record<string, string | Uint8Array> {
   const root = join(import.meta.dirname, '..', '..', 'examples', name);
   const entries = readdirSync(root, { recursive: true, withFileTypes: true });
   const files: Record<string, string | Uint8Array> = {};
   for (const entry of entries.filter((one) => one.isFile())) {
     const path = join(entry.parentPath, entry.name);
-    const bytes = readFileSync(path);
     const key = path.slice(root.length + 1).replaceAll('\\', '/');
+    if (BUILT.test(key)) continue;
+    const bytes = readFileSync(path);
     files[key] = /\.(ya?ml|csv)$/.test(entry.name) ? bytes.toString('utf8') : bytes;
   }
   return files;

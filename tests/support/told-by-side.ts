@@ -22,7 +22,7 @@ interface Telling {
 }
 
 const LIMBS = 'leg|arm|foot in front|foot|hand|knee|shoulder|side';
-/** "with the left leg", "left", "to the left"; not "if the last step felt right". */
+/** "with the left leg", "left", "to the left"; not "they felt right". */
 const PHRASE = new RegExp(
   `(?:(?:with|on|to) )?(?:the )?\\b(?<!felt )(left|right)\\b(?: (?:${LIMBS}))?`,
   'g',
@@ -88,12 +88,14 @@ function parted(sentence: string, telling: Telling): { lead: string; rest: strin
 }
 
 function piecesOf(rest: string): string[] {
-  return rest.split(/; |, then |, and (?=like )|, and, (?=if you )/).flatMap((piece) => {
-    const both = /^do (.*) and (.*?)(, .*)?$/.exec(piece);
-    const [, one = '', other = '', tail = ''] = both ?? [];
-    const isOneEach = [one, other].every((part) => sidesOf(part).length === 1);
-    return both && isOneEach ? [`do ${one}`, `do ${other}`, tail] : [piece];
-  });
+  return rest
+    .split(/; |, then |, (?=[\d.]+(?: to [\d.]+| or \d+)? out of)|, and, (?=if you )/)
+    .flatMap((piece) => {
+      const both = /^do (.*) and (.*?)(, .*)?$/.exec(piece);
+      const [, one = '', other = '', tail = ''] = both ?? [];
+      const isOneEach = [one, other].every((part) => sidesOf(part).length === 1);
+      return both && isOneEach ? [`do ${one}`, `do ${other}`, tail] : [piece];
+    });
 }
 
 function tellPiece(telling: Telling, lead: string, piece: string): void {
@@ -105,7 +107,7 @@ function tellPiece(telling: Telling, lead: string, piece: string): void {
     inOrder(sides, piece);
     telling.all.push(`${lead}${unnamed(piece)}`);
   } else {
-    const words = unnamed(piece).replace(/^then |^it should feel /, '');
+    const words = unnamed(piece).replace(/^then /, '');
     if (words !== 'the same ◊') telling.last = [words];
     else if (telling.last.length === 0) throw new Error(`the same as nothing: ${piece}`);
     telling[side].push(...telling.last.map((one) => `${lead}${one}`));

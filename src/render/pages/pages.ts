@@ -1,6 +1,7 @@
 // The finished pages: which template makes which, and what a page needs beside its words (pictures
 // as data, the paper, the line at the foot). Words are the views', looks the templates'; sealing and
 // writing are the build's.
+import type { ChangesPageView } from '../changes/changes-view.ts';
 import type { ClinicView } from '../record/clinic-view.ts';
 import type { IndexView } from '../record/index-view.ts';
 import type { SentencesView, SheetView } from '../sheet/sheet-view.ts';
@@ -40,6 +41,17 @@ export function renderSheetMarkdown(sheet: SheetPage, templates: Templates): Pag
 /** The clinic copy. */
 export function renderClinic(view: ClinicView, templates: Templates): Page {
   return filled('clinic.html.hbs', printable(view, view.foot, view.paper), templates, 'html');
+}
+
+/** What changed, for a letter or the notes. */
+export function renderChanges(
+  view: ChangesPageView,
+  templates: Templates,
+  as: 'html' | 'markdown',
+): Page {
+  return as === 'html'
+    ? filled('changes.html.hbs', printable(view, '', view.paper), templates, 'html')
+    : filled('changes.md.hbs', escapedView(view), templates, 'none');
 }
 
 /** The list of all handouts, with links to them. */

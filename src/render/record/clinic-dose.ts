@@ -8,7 +8,7 @@ import { THOUSANDTHS } from '../../units/number.ts';
 import { plainNumber, plainRange } from '../words/plain-number.ts';
 import type { Words } from '../words/words.ts';
 
-const ORDER: readonly DoseKey[] = [
+export const DOSE_KEYS: readonly DoseKey[] = [
   'sets',
   'reps',
   'hold',
@@ -37,7 +37,7 @@ const LAYERS = [
 /** The values of a dose grouped by the layer that set them, the first layer first. */
 export function doseByLayer(dose: Dose, words: Words): string {
   const values = new Map<string, string[]>();
-  const keys = ORDER.filter((key) => dose.values[key] !== undefined);
+  const keys = DOSE_KEYS.filter((key) => dose.values[key] !== undefined);
   for (const key of [...keys].sort((a, b) => layerOrder(dose, a) - layerOrder(dose, b))) {
     const layer = layerName(dose.origins[key], words);
     const shown = words.say(`clinic.dose.${key}`, { value: valueShown(key, dose.values, words) });
@@ -64,7 +64,7 @@ function layerName(origin: Origin | undefined, words: Words): string {
     : words.say(`clinic.layer.${origin.layer}`);
 }
 
-function valueShown(key: DoseKey, values: DoseValues, words: Words): string {
+export function valueShown(key: DoseKey, values: DoseValues, words: Words): string {
   const { reps, tempo, load, range } = values;
   switch (key) {
     case 'sets':
@@ -87,7 +87,7 @@ function valueShown(key: DoseKey, values: DoseValues, words: Words): string {
   }
 }
 
-function durationShown({ unit, range }: Duration, words: Words): string {
+export function durationShown({ unit, range }: Duration, words: Words): string {
   return unit === 'ms'
     ? words.say('clinic.seconds', { number: plainRange(scaled(range, 1 / THOUSANDTHS), 3, words) })
     : words.say('clinic.breaths', { number: plainRange(range, 0, words), n: range[1] });

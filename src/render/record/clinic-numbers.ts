@@ -172,22 +172,25 @@ function sideCells({ dose, volume }: SideWork, words: Words): string[] {
   ];
 }
 
-/** Weekly sets by muscle and side; an assisting muscle counts half. */
+/** Weekly sets by muscle, a column for each side that has any; an assisting muscle counts half. */
 export function musclesTable({ weeks }: PlanNumbers, words: Words): TableView {
   const muscles = [...new Set(weeks.flatMap((week) => [...week.muscles.keys()]))].sort();
+  const isUsed = (side: Side) =>
+    weeks.some((week) => [...week.muscles.values()].some((sets) => sets[side][1] > 0));
+  const sides = SIDES.filter(isUsed);
   return {
     heading: words.say('clinic.muscles.heading'),
     columns: [
       words.say('clinic.muscles.muscle'),
       words.say('clinic.muscles.weeks'),
-      ...SIDES.map((side) => words.say(`clinic.sides.${side}`)),
+      ...sides.map((side) => words.say(`clinic.sides.${side}`)),
     ],
     rows: muscles.flatMap((muscle) => {
       const byWeek = weeks.map(({ week, muscles: sets }) => {
         const there = sets.get(muscle);
         return {
           week,
-          value: there ? SIDES.map((side) => plainRange(there[side], 1, words)) : null,
+          value: there ? sides.map((side) => plainRange(there[side], 1, words)) : null,
         };
       });
       const head = words.look('muscles', muscle) ?? muscle;

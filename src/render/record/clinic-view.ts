@@ -107,7 +107,9 @@ function facts({ practice, plan, words, sheetNumber }: ClinicInput): string[] {
   const by = plan.by === null ? undefined : practice.practitioners.get(plan.by);
   const profile = [plan.profile.ageBand, plan.profile.training].filter((one) => one !== null);
   return [
-    say('plan', { plan: plan.id, person: plan.person, number: sheetNumber }),
+    plan.person === plan.id
+      ? say('plan', { plan: plan.id, number: sheetNumber })
+      : say('plan-of-person', { plan: plan.id, person: plan.person, number: sheetNumber }),
     ...(by ? [say('by', { by })] : []),
     say('weeks', { n: plan.weeks, weeks: String(plan.weeks), starts: plan.starts }),
     say('next-visit', { date: plan.nextVisit ?? NOTHING }),

@@ -37,7 +37,8 @@ export interface IndexOrderView {
 export interface IndexedPlanView {
   /** "M-0412: Ankle, back to hill walking". */
   readonly name: string;
-  readonly weeks: string;
+  /** In pieces that are not broken over two lines: "Week 3 of 8," and "2026-10-06 to 2026-11-30". */
+  readonly weeks: readonly string[];
   readonly nextVisit: string;
   /** The day of the last change. */
   readonly lastVisit: string;
@@ -155,7 +156,7 @@ function indexedPlan(
   const week = numbers.weeks.find((one) => one.week === now);
   return {
     name: `${plan.id}: ${plan.title}`,
-    weeks: weeksShown(plan, today, words),
+    weeks: weeksShown(plan, today, words).split(/(?<=[,;])\s+/),
     nextVisit: nextVisitShown(plan, today, words),
     lastVisit: plan.visits.at(-1)?.date ?? '',
     minutes: week ? minutesShown(week, words) : '',

@@ -1,40 +1,33 @@
 // What a sheet says, for the clinic copy: its own sentences without the steps and the page to tick.
-import type { ChangesView, ExerciseView, SentencesView, SheetView } from '../sheet/sheet-view.ts';
+import type {
+  ExerciseView,
+  GrowthView,
+  LineView,
+  PutReadyView,
+  SentencesView,
+  SheetView,
+} from '../sheet/sheet-view.ts';
 
 /** The sheet's headings with their sentences, in the sheet's order. */
 export function sheetInShort(sheet: SheetView, shortDay: SentencesView | null): SentencesView[] {
-  const { goals, safety, days, putReady, exercises, normal, growth } = sheet;
+  const { goals, news, safety, days, putReady, exercises, normal, growth } = sheet;
   return [
     ...(goals ? [goals] : []),
+    ...(news ? [news] : []),
     { heading: safety.heading, sentences: safetySentences(sheet) },
     { heading: days.heading, sentences: days.sessions.map(({ sentence }) => sentence) },
-    ...(putReady ? [putReady] : []),
+    ...(putReady ? putReadyInShort(putReady) : []),
     {
       heading: exercises.heading,
-      sentences: exercises.groups.flatMap(({ together, exercises: ones }) => [
-        ...(together ? [together] : []),
-        ...ones.map((one) => exerciseInShort(one)),
-      ]),
+      sentences: exercises.sessions.flatMap(({ groups }) =>
+        groups.flatMap(({ together, exercises: ones }) => [
+          ...(together ? [together] : []),
+          ...ones.map((one) => exerciseInShort(one)),
+        ]),
+      ),
     },
     normal,
-    ...(growth
-      ? [
-          {
-            heading: growth.heading,
-            sentences: [
-              growth.lead,
-              ...growth.changes.flatMap(changesInShort),
-              ...growth.later.flatMap(({ when, together, ready, lines, ...one }) => [
-                exerciseInShort({ ...one, when }),
-                ...(together ? [together] : []),
-                ...(ready ? [ready] : []),
-                ...lines,
-              ]),
-              ...growth.days.flatMap(changesInShort),
-            ],
-          },
-        ]
-      : []),
+    ...(growth ? growthInShort(growth) : []),
     ...(shortDay ? [shortDay] : []),
   ];
 }
@@ -45,10 +38,47 @@ function safetySentences({ safety }: SheetView): string[] {
   return [...pain, ...reasons.map((one) => `${one.lead} ${one.reasons.join('; ')}`)];
 }
 
+function putReadyInShort({ kit, precautions }: PutReadyView): SentencesView[] {
+  const things = kit && [
+    kit.things.join('; '),
+    ...(kit.later ? [`${kit.later.lead} ${kit.later.reasons.join('; ')}`] : []),
+  ];
+  return [
+    ...(kit && things
+      ? [{ heading: kit.heading, sentences: things.filter((text) => text !== '') }]
+      : []),
+    ...(precautions ? [precautions] : []),
+  ];
+}
+
+function growthInShort({ heading, lead, days, changes, easyWeeks, later }: GrowthView) {
+  const sections: SentencesView[] = [
+    {
+      heading,
+      sentences: [
+        ...lead,
+        ...[...days, ...changes].flatMap((block) => linesInShort(block.heading, block.lines)),
+        ...easyWeeks.flatMap((easy) => [
+          ...easy.sentences.map((sentence) => `${easy.heading} · ${sentence}`),
+          ...linesInShort(easy.heading, easy.lines),
+        ]),
+      ],
+    },
+  ];
+  if (!later) return sections;
+  const sentences = later.exercises.flatMap(({ when, together, ready, lines, ...one }) => [
+    exerciseInShort({ ...one, when }),
+    ...(together ? [together] : []),
+    ...(ready ? [ready] : []),
+    ...lines.map((line) => `${line.lead} ${line.text}`),
+  ]);
+  return [...sections, { heading: later.heading, sentences }];
+}
+
 function exerciseInShort(one: ExerciseView & { readonly when?: string }): string {
   return [`${one.number}. ${one.name}`, one.when, one.dose, one.note].filter(Boolean).join(' · ');
 }
 
-function changesInShort({ heading, lines }: ChangesView): string[] {
-  return lines.map((line) => `${heading} · ${line}`);
+function linesInShort(heading: string, lines: readonly LineView[]): string[] {
+  return lines.map(({ lead, text }) => `${heading} · ${lead} ${text}`);
 }

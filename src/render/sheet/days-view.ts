@@ -25,7 +25,6 @@ export interface SessionSettings {
   /** The numbers of its exercises in the order done. */
   readonly numbers: readonly number[];
   readonly from: Day;
-  readonly year: string;
 }
 
 export function sessionView(words: Words, settings: SessionSettings): SessionView {
@@ -35,16 +34,13 @@ export function sessionView(words: Words, settings: SessionSettings): SessionVie
 }
 
 /** "exercises 1 to 4, on Monday, Wednesday and Friday. About 15 to 17 minutes." */
-function sessionText(
-  words: Words,
-  { plan, session, numbers, from, year }: SessionSettings,
-): string {
+function sessionText(words: Words, { plan, session, numbers, from }: SessionSettings): string {
   const { schedule, timesADay } = session;
   const exercises =
     numbers.length === 1
       ? words.say('sheet.exercise', { number: numbersText(words, numbers) })
       : words.say('sheet.exercises', { numbers: numbersText(words, numbers) });
-  const days = scheduleText(words, { schedule, timesADay, starts: plan.starts, from, year });
+  const days = scheduleText(words, { schedule, timesADay, starts: plan.starts, from });
   const first = words.say('sheet.session-text', { exercises, schedule: days });
   const rest = sentencesText(words, [
     isOwnChoice(schedule) ? words.say('schedule.you-choose') : '',

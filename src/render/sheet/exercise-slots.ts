@@ -3,7 +3,7 @@
 import type { ItemWeek, PartWeek, SessionWeek, WeekNumbers } from '../../compute/numbers.ts';
 import type { Plan } from '../../model/plan.ts';
 import { closed, sentencesText } from '../words/amounts.ts';
-import { dosePieces } from '../words/dose-sentence.ts';
+import { dosePieces, isOnceThrough } from '../words/dose-sentence.ts';
 import type { Words } from '../words/words.ts';
 
 export interface Slot {
@@ -15,6 +15,8 @@ export interface Slot {
   readonly dose: string;
   /** The dose piece by piece: see `dosePieces`. */
   readonly pieces: readonly string[];
+  /** Whether it is done once, and not in rounds; a circuit tells its rounds itself. */
+  readonly isOneRound: boolean;
   readonly note: string | null;
   /** Equal for two slots that are to have one number: exercise, level, dose, side, note, circuit. */
   readonly identity: string;
@@ -33,16 +35,14 @@ function slotsOfPart(
   plan: Plan,
   words: Words,
 ): readonly Slot[] {
-  const isCircuit = part.rounds !== null;
   const slots = part.items.map((item) => {
-    const oneRepMax = plan.oneRepMax.get(item.item.exercise.id) ?? null;
-    const pieces = dosePieces({ item, isCircuit, words, oneRepMax });
-    const dose = sentencesText(words, pieces);
     const note = item.note === null ? null : closed(words, item.note);
-    const identity = JSON.stringify([item.item.exercise.id, item.level.id, dose, note]);
-    return { id: slotId(session, item), session, part, item, dose, pieces, note, identity };
+    const id = `${session.session.id}/${item.item.id}`;
+    const worded = wordedDose(words, plan, part, item);
+    const identity = JSON.stringify([item.item.exercise.id, item.level.id, worded.dose, note]);
+    return { id, session, part, item, note, identity, ...worded };
   });
-  if (!isCircuit) return slots;
+  if (part.rounds === null) return slots;
   // "Exercises 1 and 2 go together" is one circuit's: its numbers are not lent to another.
   const circuit = JSON.stringify([
     part.rounds,
@@ -52,8 +52,18 @@ function slotsOfPart(
   return slots.map((slot) => ({ ...slot, identity: slot.identity + circuit }));
 }
 
-function slotId(session: SessionWeek, item: ItemWeek): string {
-  return `${session.session.id}/${item.item.id}`;
+/** The dose of an item in words, whole and in pieces. */
+export function wordedDose(
+  words: Words,
+  plan: Plan,
+  part: PartWeek,
+  item: ItemWeek,
+): Pick<Slot, 'dose' | 'pieces' | 'isOneRound'> {
+  const oneRepMax = plan.oneRepMax.get(item.item.exercise.id) ?? null;
+  const isCircuit = part.rounds !== null;
+  const pieces = dosePieces({ item, isCircuit, words, oneRepMax });
+  const isOneRound = !isCircuit && isOnceThrough(item, words);
+  return { pieces, dose: sentencesText(words, pieces), isOneRound };
 }
 
 /** Numbers by slot: the same exercise in two sessions has one. */

@@ -1,6 +1,7 @@
 // One exercise as the sheet shows it: name, position, picture, how much, then how to do it.
 import type { Level } from '../../model/exercise.ts';
-import { closed } from '../words/amounts.ts';
+import type { PainRanges } from '../../model/practice.ts';
+import { closed, commaText, rangeText } from '../words/amounts.ts';
 import { raised, type Words } from '../words/words.ts';
 import type { Slot } from './exercise-slots.ts';
 import type { ExerciseView } from './sheet-view.ts';
@@ -13,13 +14,21 @@ export function exerciseName(words: Words, level: Level): string {
     : words.say('sheet.exercise-name', { exercise, level: level.name });
 }
 
-export function exerciseView(words: Words, slot: Slot, number: number): ExerciseView {
+/** `alsoIn` are further sessions that have it. */
+export function exerciseView(
+  words: Words,
+  slot: Slot,
+  number: number,
+  { carryOn }: PainRanges,
+  alsoIn: readonly string[] = [],
+): ExerciseView {
   const { level } = slot.item;
   const name = exerciseName(words, level);
   const position = words.look('positions', level.position);
   const ended = (text: string) => closed(words, text);
   return {
     number,
+    mark: null,
     name,
     position: position === null ? null : raised(ended(position)),
     picture:
@@ -32,6 +41,16 @@ export function exerciseView(words: Words, slot: Slot, number: number): Exercise
     feel: level.feel === null ? null : words.say('sheet.feel', { feel: ended(level.feel) }),
     avoid: level.avoid.map(ended),
     easier: level.easier === null ? null : words.say('sheet.easier', { text: ended(level.easier) }),
-    harder: level.harder === null ? null : words.say('sheet.harder', { text: ended(level.harder) }),
+    harder:
+      level.harder === null
+        ? null
+        : words.say('sheet.harder', {
+            text: ended(level.harder),
+            pain: rangeText(words, carryOn),
+          }),
+    alsoIn:
+      alsoIn.length === 0
+        ? null
+        : words.say('sheet.also-in', { sessions: commaText(words, alsoIn) }),
   };
 }

@@ -1,6 +1,7 @@
 // The number of a sheet: the same for two sheets that say the same, another as soon as a word, a
 // number or a picture differs. Told over the telephone, so it has no signs that look or sound alike.
 
+import { inTwoFours, LENGTH, LETTERS, SIGNS } from '../../model/sheet-signs.ts';
 import type { Hash } from '../pages/fingerprint.ts';
 import { folded } from '../pages/markdown.ts';
 import { base64, isPictureView } from '../pages/picture.ts';
@@ -8,11 +9,6 @@ import type { SheetView } from './sheet-view.ts';
 
 /** Raised when a sheet of the same content begins to be worded or ordered anew. */
 const FORMAT_VERSION = 1;
-
-// Left out are 0 O, 1 I L, 2 Z, 5 S, 6 G, 8 B, U V, and the vowels, so that no word comes about.
-const LETTERS = 'CDFHJKMNPQRTWXY';
-const SIGNS = `${LETTERS}3479`;
-const LENGTH = 8;
 
 /** What a sheet number is taken of. */
 export interface NumberedSheet {
@@ -31,7 +27,7 @@ export function sheetNumber(sheet: NumberedSheet, hash: Hash): string {
     signs += alphabet[Number(rest % base)];
     rest /= base;
   }
-  return `${signs.slice(0, 4)} ${signs.slice(4)}`;
+  return inTwoFours(signs);
 }
 
 /** All that is shown but the name, as one text: keys in order, so that it hangs on no order of code. */
@@ -46,7 +42,8 @@ function numberedText({ view, alsoShown }: NumberedSheet): string {
   ]);
 }
 
-function inKeyOrder(value: unknown): unknown {
+/** What is shown of a value, in an order that hangs on no code: two views with equal content have one number. */
+export function inKeyOrder(value: unknown): unknown {
   // Line ends and indents of a file aren't shown, so they don't count.
   if (typeof value === 'string') return folded(value);
   // A drawing is what it shows, whatever its file is called.

@@ -13,10 +13,12 @@ export interface SheetView {
   readonly head: HeadView;
   /** What it is for. Null where the plan has no goals. */
   readonly goals: SentencesView | null;
+  /** What is new since the sheet before. Null where none is known. */
+  readonly news: SentencesView | null;
   readonly safety: SafetyView;
   readonly days: DaysView;
   /** What to put ready, then precautions. Null where there is neither. */
-  readonly putReady: SentencesView | null;
+  readonly putReady: PutReadyView | null;
   readonly exercises: ExercisesView;
   readonly normal: SentencesView;
   /** Null where nothing changes after the week shown. */
@@ -48,7 +50,7 @@ export interface SentencesView {
   readonly sentences: readonly string[];
 }
 
-/** "Stop if:" and the reasons. */
+/** "Stop for today if:" and the reasons. */
 export interface ReasonsView {
   readonly lead: string;
   readonly reasons: readonly string[];
@@ -57,13 +59,28 @@ export interface ReasonsView {
 /** The box. */
 export interface SafetyView {
   readonly heading: string;
-  /** One line for each range of pain: carry on, ease off, stop; then what effort is. */
+  /** What the numbers of pain are; one line for each range: carry on, ease off, stop; then what effort is. */
   readonly pain: readonly string[];
   readonly stopIf: ReasonsView;
   readonly getInTouchIf: ReasonsView | null;
-  /** "This is where to reach us: Front desk, 555 0142." */
+  /** "Call us the same day or the next: Front desk, 555 0142". */
   readonly contact: string;
   readonly emergencyIf: ReasonsView;
+  /** For a telephone that shows the page: "tel:5550142"; null where a number cannot be told for sure. */
+  readonly dial: { readonly contact: string | null; readonly emergency: string | null };
+}
+
+export interface PutReadyView {
+  /** Things, one a line: "A bed or a mat". */
+  readonly kit: ThingsView | null;
+  readonly precautions: SentencesView | null;
+}
+
+export interface ThingsView {
+  readonly heading: string;
+  readonly things: readonly string[];
+  /** "Later on:" and what later weeks need beside. */
+  readonly later: ReasonsView | null;
 }
 
 export interface DaysView {
@@ -82,6 +99,13 @@ export interface SessionView {
 
 export interface ExercisesView {
   readonly heading: string;
+  readonly sessions: readonly SessionExercisesView[];
+}
+
+/** The exercises that a session adds to the list. */
+export interface SessionExercisesView {
+  /** "Strong legs: on Monday and Thursday"; null where the plan has one session. */
+  readonly heading: string | null;
   readonly groups: readonly ExerciseGroupView[];
 }
 
@@ -96,6 +120,8 @@ export interface ExerciseGroupView {
 
 export interface ExerciseView {
   readonly number: number;
+  /** "◆ New": since the sheet before; null where it is as it was. */
+  readonly mark: string | null;
   /** "Heel raise: both feet". */
   readonly name: string;
   /** "Standing." Null where the pack has no words for it. */
@@ -111,8 +137,10 @@ export interface ExerciseView {
   readonly avoid: readonly string[];
   /** "Too hard? Do it sitting." */
   readonly easier: string | null;
-  /** "Too easy? Hold a bag in one hand." */
+  /** "Too easy, and pain stayed at 0 to 3? Hold a bag in one hand." */
   readonly harder: string | null;
+  /** "Also part of: Wake up." Null where one session has it. */
+  readonly alsoIn: string | null;
 }
 
 export interface PictureView {
@@ -124,39 +152,70 @@ export interface PictureView {
 export interface GrowthView {
   readonly heading: string;
   /** "Go no faster than these dates. …" */
-  readonly lead: string;
+  readonly lead: readonly string[];
+  /** How the days and rounds change, with dates. */
+  readonly days: readonly ChangesView[];
   /** Exercises of the week shown, by number. */
   readonly changes: readonly ChangesView[];
-  /** Exercises and levels that come later, numbered on. */
-  readonly later: readonly LaterExerciseView[];
-  /** How the days, rounds and the like change, with dates; easy weeks too. */
-  readonly days: readonly ChangesView[];
+  readonly easyWeeks: readonly EasyWeekView[];
+  /** Exercises and levels that come later, numbered on. Null where there are none. */
+  readonly later: LaterView | null;
+}
+
+export interface LaterView {
+  readonly heading: string;
+  readonly exercises: readonly LaterExerciseView[];
+}
+
+/** "From Wednesday 2 December:", then what to do. */
+export interface LineView {
+  readonly lead: string;
+  readonly text: string;
+}
+
+export interface EasyWeekView {
+  /** "Easy week: Wednesday 16 December to Tuesday 22 December". */
+  readonly heading: string;
+  readonly sentences: readonly string[];
+  /** "Exercise 2:", then what it is in that week. */
+  readonly lines: readonly LineView[];
 }
 
 export interface ChangesView {
   /** "Exercise 2: Stand up from a chair" or a session's name. */
   readonly heading: string;
-  /** "From Wednesday 2 December, if …: 6 to 9 times." One line a change, dates ascending. */
-  readonly lines: readonly string[];
+  /** "From Wednesday 2 December: 6 to 9 times." One line a change, dates ascending. */
+  readonly lines: readonly LineView[];
 }
 
 export interface LaterExerciseView extends ExerciseView {
-  /** Date and condition: "From Wednesday 23 December, only if …, in place of exercise 2." */
+  /** "From Wednesday 23 December, only if … It takes the place of exercise 2." */
   readonly when: string;
   /** "Exercises 6 and 7 go together: …" where it comes in a circuit. */
   readonly together: string | null;
   /** "Put ready: a step." What it needs that the sheet has not named before. */
   readonly ready: string | null;
   /** How it changes after that. */
-  readonly lines: readonly string[];
+  readonly lines: readonly LineView[];
 }
 
 export interface TickView {
   readonly heading: string;
-  /** Date, Done, Pain 0 to 10, Effort 0 to 10. */
+  /** What to write, and of which sessions she chooses the days. */
+  readonly sentences: readonly string[];
+  /** Date, Done, Worst pain 0 to 10, Effort 0 to 10. */
   readonly columns: readonly string[];
-  /** One day a row, "Wednesday 25 November"; the other columns are empty. */
-  readonly rows: readonly string[];
+  /** One day a row; the other columns are empty. */
+  readonly rows: readonly TickRowView[];
+  /** That the days go on beyond the rows; null where the rows have them all. */
+  readonly goesOn: string | null;
+}
+
+export interface TickRowView {
+  /** "Wednesday 25 November". */
+  readonly date: string;
+  /** "Strong legs, Walk": sessions due on that day; null where there is one session only, or none has its day. */
+  readonly due: string | null;
 }
 
 export interface FooterView {

@@ -3,16 +3,17 @@
 import type { PlanNumbers } from '../../compute/numbers.ts';
 import type { Plan } from '../../model/plan.ts';
 import type { Person, Practice } from '../../model/practice.ts';
-import { closed, commaText } from '../words/amounts.ts';
-import { fullDayText, plainDayText, yearOf } from '../words/date-words.ts';
+import { closed } from '../words/amounts.ts';
+import { fullDayText, plainDayText } from '../words/date-words.ts';
 import { kitTexts, laterKitTexts } from '../words/kit-words.ts';
 import { raised, type Words } from '../words/words.ts';
 import { sessionView } from './days-view.ts';
-import { exerciseGroups } from './exercise-groups.ts';
+import { exerciseSessions } from './exercise-groups.ts';
 import { numbered, type Slot, slotsOf } from './exercise-slots.ts';
 import { growthView } from './growth-view.ts';
-import { safetyView } from './safety-view.ts';
-import type { HeadView, SentencesView, SheetView } from './sheet-view.ts';
+import { type LastTime, newsOf } from './news-view.ts';
+import { painOf, safetyView } from './safety-view.ts';
+import type { HeadView, PutReadyView, SentencesView, SheetView } from './sheet-view.ts';
 import { type Shown, shownOf } from './shown-week.ts';
 import { tickView } from './tick-view.ts';
 
@@ -23,20 +24,22 @@ export interface SheetInput {
   /** Null where people.yaml does not have the plan's person. */
   readonly person: Person | null;
   readonly words: Words;
+  /** What the sheet before was made from; null or left out where none is known. */
+  readonly last?: LastTime | null;
 }
 
 /** The sheet of a plan in the week of its last visit. */
-export function sheetView({ practice, plan, numbers, person, words }: SheetInput): SheetView {
+export function sheetView(input: SheetInput): SheetView {
+  const { practice, plan, numbers, person, words, last = null } = input;
   const shown = shownOf(numbers);
-  const year = yearOf(shown.from);
   const slotsByWeek = new Map(
     numbers.weeks.map((week) => [week.week, slotsOf(week, plan, words)] as const),
   );
   const slots = slotsByWeek.get(shown.week.week) ?? [];
   const numbering = numbered(slots, (slot) => futureOf(slot, shown, slotsByWeek));
-  const kit = kitTexts(words, slots, plan);
   const laterSlots = shown.later.flatMap((one) => slotsByWeek.get(one.week) ?? []);
-  const laterKit = laterKitTexts(words, slots, laterSlots, plan);
+  const pain = painOf(plan, practice);
+  const news = last && newsOf({ words, practice, numbers, shown, slots, numbering, last });
   const { week, later, from } = shown;
   return {
     language: words.language,
@@ -48,31 +51,35 @@ export function sheetView({ practice, plan, numbers, person, words }: SheetInput
       'sheet.goals',
       plan.goals.map((goal) => closed(words, goal)),
     ),
+    news: news?.view ?? null,
     safety: safetyView(words, plan, practice),
     days: {
       heading: words.say('sheet.days'),
       sessions: week.sessions.map((session) => {
         const own = slots.filter((slot) => slot.session === session);
         const list = own.map(({ id }) => numbering.bySlot.get(id) as number);
-        return sessionView(words, { plan, session, numbers: list, from, year });
+        return sessionView(words, { plan, session, numbers: list, from });
       }),
     },
-    putReady: sentencesView(words, 'sheet.put-ready', [
-      ...(kit.length > 0 ? [raised(closed(words, commaText(words, kit)))] : []),
-      ...(laterKit.length > 0
-        ? [words.say('sheet.later-kit', { kit: commaText(words, laterKit) })]
-        : []),
-      ...plan.precautions.map((precaution) => closed(words, precaution)),
-    ]),
+    putReady: putReadyView(words, plan, slots, laterSlots),
     exercises: {
       heading: words.say('sheet.exercises-heading'),
-      groups: exerciseGroups(words, slots, numbering),
+      sessions: exerciseSessions({
+        words,
+        plan,
+        pain,
+        slots,
+        numbering,
+        from,
+        marks: news?.marks ?? new Map(),
+      }),
     },
     normal: {
       heading: words.say('sheet.normal'),
       sentences: [
         words.say('sheet.normal-tired'),
         words.say(isOnceADay(numbers) ? 'sheet.normal-missed' : 'sheet.normal-missed-one'),
+        words.say('sheet.normal-missed-week'),
       ],
     },
     growth: growthView({
@@ -83,9 +90,8 @@ export function sheetView({ practice, plan, numbers, person, words }: SheetInput
       later,
       slotsByWeek,
       numbering,
-      year,
     }),
-    tick: tickView(words, plan, shown, year),
+    tick: tickView(words, numbers, shown),
     caution: [words.say('sheet.caution-person'), words.say('sheet.caution-advice')],
     footer: { contact: practice.contact, visitDate: plainDayText(words, shown.visit) },
   };
@@ -120,6 +126,33 @@ function headView(
         ? null
         : words.say('sheet.next-visit', { date: fullDayText(words, plan.nextVisit) }),
   };
+}
+
+function putReadyView(
+  words: Words,
+  plan: Plan,
+  slots: readonly Slot[],
+  laterSlots: readonly Slot[],
+): PutReadyView | null {
+  const things = kitTexts(words, slots, plan).map(raised);
+  const later = laterKitTexts(words, slots, laterSlots, plan).map(raised);
+  const precautions = sentencesView(
+    words,
+    'sheet.take-care',
+    plan.precautions.map((precaution) => closed(words, precaution)),
+  );
+  const kit =
+    things.length + later.length === 0
+      ? null
+      : {
+          heading: words.say('sheet.put-ready'),
+          things,
+          later:
+            later.length === 0
+              ? null
+              : { lead: words.say('sheet.put-ready-later'), reasons: later },
+        };
+  return kit === null && precautions === null ? null : { kit, precautions };
 }
 
 function sentencesView(

@@ -93,3 +93,44 @@ function nextVisitCell({ nextVisit, closed }: Plan, today: Day, { paint }: Scree
 function closedCell({ closed }: Plan): string {
   return closed ? closed.date : NOTHING;
 }
+
+/** An id that files may use. */
+export interface ListedWord {
+  readonly kind: string;
+  readonly id: string;
+  /** As a sheet says it; null where no pack names it. */
+  readonly words: string | null;
+  /** Of a muscle of the vocabulary. */
+  readonly region: string | null;
+  /** Added, or worded anew, in practice.yaml. */
+  readonly isOwn: boolean;
+}
+
+/** A table for each kind; the practice's own are marked. */
+export function listWordsText(words: readonly ListedWord[], screen: Screen): string {
+  const kinds = [...new Set(words.map(({ kind }) => kind))];
+  return kinds
+    .map((kind) => {
+      const ofKind = words.filter((one) => one.kind === kind);
+      const hasRegions = ofKind.some(({ region }) => region !== null);
+      const hasOwn = ofKind.some(({ isOwn }) => isOwn);
+      const columns = textColumns(
+        capitalised(kind),
+        'On the sheet',
+        ...(hasRegions ? ['Region'] : []),
+        ...(hasOwn ? ['Own'] : []),
+      );
+      const rows = ofKind.map(({ id, words: called, region, isOwn }): TextCell[] => [
+        { text: id, paint: screen.paint.bold },
+        called ?? NOTHING,
+        ...(hasRegions ? [region ?? NOTHING] : []),
+        ...(hasOwn ? [isOwn ? 'own' : ''] : []),
+      ]);
+      return tableText({ columns, rows }, screen);
+    })
+    .join('\n\n');
+}
+
+function capitalised(word: string): string {
+  return `${word.charAt(0).toUpperCase()}${word.slice(1)}`;
+}

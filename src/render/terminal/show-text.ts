@@ -57,7 +57,7 @@ export function showText(input: ShowInput): string {
 
 function weeksLead(isPlain: boolean): string {
   const { low, high } = isPlain ? PLAIN_SIGNS : BLOCK_SIGNS;
-  return `Minutes: of all sessions; bars: ${low} to the low end, ${high} on to the high end. Work: minutes of repetitions, holds and bouts of a side. Change: of work, against the latest earlier week that was not easy.`;
+  return `Minutes: of all sessions; bars: ${low} to the low end, ${high} on to the high end. Work: minutes of repetitions, holds and bouts of a side. Change: of work, with no regard to load, against the latest earlier week that was not easy.`;
 }
 
 function leadText(text: string, { width, paint }: Screen): string {

@@ -142,18 +142,46 @@ export function closed(words: Words, text: string): string {
 
 /** Exercise numbers as said: `1 to 4`, `1, 2 and 5`, in the order done. */
 export function numbersText(words: Words, numbers: readonly number[]): string {
-  const runs: string[] = [];
+  return listText(words, runs(words, numbers), 'and');
+}
+
+/** The places of a session in the order done, each with the numbers of which one stands there: `1 to 3, then 4 or 9`. */
+export function orderText(words: Words, places: readonly (readonly number[])[]): string {
+  const texts: string[] = [];
+  let singles: number[] = [];
+  for (const place of [...places, []]) {
+    const [only] = place;
+    if (place.length === 1 && only !== undefined) {
+      singles.push(only);
+      continue;
+    }
+    texts.push(...runs(words, singles));
+    singles = [];
+    // A comma would look like the next place.
+    const either = joined(
+      words,
+      'lists.or',
+      place.map((number) => numberText(words, number)),
+    );
+    if (either !== '') texts.push(either);
+  }
+  return thenText(words, texts);
+}
+
+/** Three or more numbers that follow one another as one: `1 to 4`. */
+function runs(words: Words, numbers: readonly number[]): readonly string[] {
+  const texts: string[] = [];
   for (let at = 0; at < numbers.length; ) {
     const first = numbers[at] as number;
     let last = at;
     while (numbers[last + 1] === (numbers[last] as number) + 1) last += 1;
     if (last - at >= 2) {
-      runs.push(rangeText(words, [first, numbers[last] as number]));
+      texts.push(rangeText(words, [first, numbers[last] as number]));
       at = last + 1;
     } else {
-      runs.push(numberText(words, first));
+      texts.push(numberText(words, first));
       at += 1;
     }
   }
-  return listText(words, runs, 'and');
+  return texts;
 }

@@ -1,5 +1,5 @@
-// When a step may be taken: a step within a level if the last one felt right, a change of level only
-// by its own rule, a later exercise by what the plan says. Going easier has no condition.
+// When a step may be taken: a step within a level if all went well, a change of level only by its own
+// rule, a later exercise by what the plan says. Going easier has no condition.
 import type { ItemWeek, SideWork } from '../../compute/numbers.ts';
 import type { MoveOnWhen } from '../../model/dose.ts';
 import type { Duration } from '../../units/duration.ts';
@@ -8,85 +8,95 @@ import { commaText, counted, durationText, listText, numberText, timesText } fro
 import { loadText } from './load-words.ts';
 import type { Words } from './words.ts';
 
-export function ifLastStep(words: Words): string {
-  return words.say('growth.if-last-step');
+/** `went-well` is what the section's lead asks of every step; `always` is of what asks for less. */
+export type Condition =
+  | { readonly kind: 'went-well' }
+  | { readonly kind: 'always' }
+  | { readonly kind: 'rule'; readonly text: string };
+
+export const WENT_WELL: Condition = { kind: 'went-well' };
+const ALWAYS: Condition = { kind: 'always' };
+
+/** A condition written out, for a place that is far from the lead. */
+export function conditionText(words: Words, condition: Condition): string {
+  if (condition.kind === 'rule') return condition.text;
+  return words.say(condition.kind === 'always' ? 'growth.in-any-case' : 'growth.if-went-well');
 }
 
-/** The condition of a step within a level; null where the step asks for no more than before. */
-export function stepCondition(words: Words, before: ItemWeek, after: ItemWeek): string | null {
-  return isNoMore(before, after) ? null : ifLastStep(words);
+export function stepCondition(before: ItemWeek, after: ItemWeek): Condition {
+  return isNoMore(before, after) ? ALWAYS : WENT_WELL;
 }
 
-/** The condition of a change of level; null where it goes back to an easier one. */
 export function levelCondition(
   words: Words,
   before: ItemWeek,
   after: ItemWeek,
   number: number,
-): string | null {
+): Condition {
   const { levels } = after.item.exercise;
   const at = (item: ItemWeek) => levels.findIndex(({ id }) => id === item.level.id);
-  if (at(after) < at(before)) return null;
+  if (at(after) < at(before)) return ALWAYS;
   const gate = after.advance === 'by-week' ? null : before.moveOnWhen;
-  return (gate && gateText(words, gate, before, number)) ?? ifLastStep(words);
+  const text = gate && gateText(words, gate, before, number);
+  return text ? { kind: 'rule', text } : WENT_WELL;
 }
 
-/** The condition of an exercise that comes later: its own, or that the last step felt right. */
-export function startCondition(words: Words, { item }: ItemWeek): string {
-  return item.startWhen === null
-    ? ifLastStep(words)
-    : words.say('growth.only-if', { condition: item.startWhen.trim().replace(/[.。]$/u, '') });
+/** The condition of an exercise that comes later: its own, or that all went well. */
+export function startCondition(words: Words, { item }: ItemWeek): Condition {
+  if (item.startWhen === null) return WENT_WELL;
+  const condition = item.startWhen.trim().replace(/[.。]$/u, '');
+  return { kind: 'rule', text: words.say('growth.only-if', { condition }) };
 }
 
-/** "only if you did 10 times, with an effort of 5 or less out of 10, in 3 sessions in a row". */
+/** "only if you did exercise 2, at least 10 times, with effort of 5 or less, in 3 sessions in a row". */
 function gateText(words: Words, gate: MoveOnWhen, item: ItemWeek, number: number): string | null {
-  const isTwoSided = item.sides === 'each' && item.left !== null && item.right !== null;
+  const did = didTexts(words, gate);
+  const felt = feltTexts(words, gate);
+  if (did.length + felt.length === 0 && gate.sessionsInARow === undefined) return null;
   const it = words.say('growth.did-it', { number: numberText(words, number) });
-  const did = didText(words, gate, isTwoSided, it);
-  const felt = [
-    ...(gate.painAtMost === undefined
-      ? []
-      : [words.say('growth.with-pain', { pain: numberText(words, gate.painAtMost) })]),
-    ...(gate.effortAtMost === undefined
-      ? []
-      : [words.say('growth.with-effort', { effort: numberText(words, gate.effortAtMost) })]),
-  ];
-  if (did === null && felt.length === 0 && gate.sessionsInARow === undefined) return null;
-  const done = did ?? onEachSide(words, it, isTwoSided);
+  const [first, ...more] = [it, ...did];
+  // What counts for one side counts for both, where both do it.
+  const isTwoSided = item.sides === 'each' && item.left !== null && item.right !== null;
+  const sided = (what: string) => (isTwoSided ? words.say('growth.did-each-side', { what }) : what);
+  const [main, ...rest] = more;
+  const done =
+    main === undefined
+      ? sided(first as string)
+      : commaText(words, [first as string, sided(main), ...rest]);
   const what =
     felt.length === 0
       ? done
       : words.say('growth.with', { what: done, felt: listText(words, felt, 'and') });
   const row = gate.sessionsInARow ?? 1;
   if (row === 1) return words.say('growth.only-if-did', { what });
-  return words.say('growth.only-if-did-in-a-row', {
-    what,
-    sessions: counted(words, 'growth.sessions', exactly(row)),
-  });
+  const sessions = counted(words, 'growth.sessions', exactly(row));
+  return words.say('growth.only-if-did-in-a-row', { what, sessions });
 }
 
-/** What was to be done: "3 rounds of 12 times, holding for 5 seconds each time". */
-function didText(words: Words, gate: MoveOnWhen, isTwoSided: boolean, it: string): string | null {
-  const { sets, reps, time, hold, load } = gate;
+/** What was to be done: "at least 3 rounds of 12 times", "for at least 30 minutes". */
+function didTexts(words: Words, { sets, reps, time, hold, load }: MoveOnWhen): readonly string[] {
+  const least = (amount: string) => words.say('growth.at-least', { amount });
   const rounds = sets === undefined ? null : counted(words, 'amounts.rounds', exactly(sets));
   const times = reps === undefined ? null : timesText(words, exactly(reps));
   const counts =
     rounds !== null && times !== null
       ? words.say('growth.did-rounds-of', { rounds, times })
       : (rounds ?? times);
-  const extras = [
+  return [
+    ...(counts === null ? [] : [least(counts)]),
+    ...(time ? [words.say('growth.did-for', { time: least(durationText(words, time)) })] : []),
     ...(load ? [loadText(words, load, null)] : []),
-    ...(hold ? [words.say('dose.holding', { hold: durationText(words, hold) })] : []),
+    ...(hold ? [words.say('dose.holding', { hold: least(durationText(words, hold)) })] : []),
   ];
-  if (counts === null && !time && extras.length === 0) return null;
-  const what = counts ?? it;
-  const main = time ? words.say('growth.did-for', { what, time: durationText(words, time) }) : what;
-  return commaText(words, [onEachSide(words, main, isTwoSided), ...extras]);
 }
 
-/** What counts for one side counts for both, where both do it. */
-function onEachSide(words: Words, what: string, isTwoSided: boolean): string {
-  return isTwoSided ? words.say('growth.did-each-side', { what }) : what;
+function feltTexts(words: Words, { painAtMost, effortAtMost }: MoveOnWhen): readonly string[] {
+  const pain = painAtMost === undefined ? null : numberText(words, painAtMost);
+  const effort = effortAtMost === undefined ? null : numberText(words, effortAtMost);
+  return [
+    ...(pain === null ? [] : [words.say('growth.with-pain', { pain, n: painAtMost as number })]),
+    ...(effort === null ? [] : [words.say('growth.with-effort', { effort })]),
+  ];
 }
 
 /** Whether a week asks for no more than an earlier one, on any side, in anything that can be compared. */

@@ -3,10 +3,9 @@
 import { type Day, type Weekday, weekdayOf } from '../../units/day.ts';
 import type { Words } from './words.ts';
 
-/** `Wednesday 2 December`; with its year where that is not `year`, the one that goes without saying. */
-export function dayText(words: Words, day: Day, year: string): string {
-  const key = yearOf(day) === year ? 'dates.day' : 'dates.day-year';
-  return words.say(key, parts(words, day));
+/** `Wednesday 2 December`: a plan is shorter than a year, and its first and last day say which. */
+export function dayText(words: Words, day: Day): string {
+  return words.say('dates.day', parts(words, day));
 }
 
 /** `Wednesday 25 November 2026`. */
@@ -23,15 +22,11 @@ export function weekdayText(words: Words, weekday: Weekday): string {
   return words.say(`dates.weekdays.${weekday}`);
 }
 
-export function yearOf(day: Day): string {
-  return day.slice(0, 4);
-}
-
 function parts(words: Words, day: Day): Record<string, string> {
   return {
     weekday: weekdayText(words, weekdayOf(day)),
     day: String(Number(day.slice(8))),
     month: words.say(`dates.months.${Number(day.slice(5, 7))}`),
-    year: yearOf(day),
+    year: day.slice(0, 4),
   };
 }

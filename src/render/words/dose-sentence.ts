@@ -17,9 +17,11 @@ import {
 import { afterTurn } from './effort-words.ts';
 import {
   evenRounds,
+  isEven,
   isOneSet,
   restOf,
   roundSentences,
+  roundsAlone,
   setsOfLane,
   withRest,
 } from './round-words.ts';
@@ -29,7 +31,9 @@ import {
   boutSentences,
   countOf,
   type DoseContext,
+  type Extra,
   extras,
+  extraTexts,
   isClause,
   isOnce,
   mainText,
@@ -43,7 +47,10 @@ export interface DoseSettings {
   readonly isCircuit: boolean;
   readonly words: Words;
   readonly oneRepMax: Load | null;
+  readonly unsaid?: ReadonlySet<Extra>;
 }
+
+const ALL_SAID: ReadonlySet<Extra> = new Set();
 
 /** The dose of an item in one week, in words. */
 export function doseSentence(settings: DoseSettings): string {
@@ -54,8 +61,9 @@ export function doseSentence(settings: DoseSettings): string {
  * The same in its pieces, each at a place of its own and empty where nothing is said: the turns of all
  * sides, pace, how far, effort, when to stop, rounds. What names a side is never apart from its numbers.
  */
-export function dosePieces({ item, isCircuit, words, oneRepMax }: DoseSettings): readonly string[] {
-  const context: DoseContext = { words, purpose: item.level.purposes[0] ?? 'strength', oneRepMax };
+export function dosePieces(settings: DoseSettings): readonly string[] {
+  const { item, isCircuit, words } = settings;
+  const context = contextOf(settings);
   const lanes = lanesOf(item, words);
   const after = afterTurn(words, lanes, item.level.tempoWords);
   const pieces = (turns: readonly string[], rounds: readonly string[]) => [
@@ -67,10 +75,47 @@ export function dosePieces({ item, isCircuit, words, oneRepMax }: DoseSettings):
     const [first = '', ...more] = oneRound(context, lanes, item);
     return pieces([words.say('dose.in-round', { text: first }), ...more], []);
   }
-  const bySide = item.order === 'all-sets' && lanes.length === 2 && !lanes.every(isOneSet);
-  if (bySide) return pieces(sideBySide(context, lanes as Pair), []);
+  if (isBySide(item, lanes)) return pieces(sideBySide(context, lanes as Pair), []);
   if (lanes.some(isList)) return pieces(lists(context, lanes, item), []);
   return pieces(oneRound(context, lanes, item), roundSentences(words, lanes));
+}
+
+function contextOf({ item, words, oneRepMax, unsaid = ALL_SAID }: DoseSettings): DoseContext {
+  return { words, purpose: item.level.purposes[0] ?? 'strength', oneRepMax, unsaid };
+}
+
+function isBySide(item: ItemWeek, lanes: readonly Lane[]): boolean {
+  return item.order === 'all-sets' && lanes.length === 2 && !lanes.every(isOneSet);
+}
+
+/** What follows the turns, by side and kind: to tell what of it has changed. */
+export function doseExtras(
+  settings: DoseSettings,
+): ReadonlyMap<string, ReadonlyMap<Extra, string>> {
+  const context = contextOf(settings);
+  const lanes = lanesOf(settings.item, settings.words);
+  return new Map(
+    lanes.map((lane) => {
+      const count = countOf(lane.dose.values, 0) ?? exactly(1);
+      const extras = extraTexts(context, lane, count);
+      // A pause that a single time has no room for is not taken away.
+      return [lane.name, isOnce(count) ? new Map([...extras, ['pause', '']]) : extras] as const;
+    }),
+  );
+}
+
+/** The rounds alone, for a place where the turn is known; null where they say more than one number. */
+export function roundsPiece({ item, isCircuit, words }: DoseSettings): string | null {
+  const lanes = lanesOf(item, words);
+  const [first] = lanes;
+  const isApart = !isCircuit && !isBySide(item, lanes) && !lanes.some(isList);
+  if (!first || !isApart || !isEven(lanes)) return null;
+  return roundsAlone(words, setsOfLane(first), restOf(lanes));
+}
+
+/** Whether every side does an item once in a session, so that no word tells of its rounds. */
+export function isOnceThrough(item: ItemWeek, words: Words): boolean {
+  return lanesOf(item, words).every(isOneSet);
 }
 
 /** A circuit, over its part: "Exercises 1 and 2 go together: do 1, then 2. That is one round. …" */

@@ -62,10 +62,12 @@ interface Thing {
 
 function loadKit(words: Words, { item }: Slot, plan: Plan): readonly Thing[] {
   const oneRepMax = plan.oneRepMax.get(item.item.exercise.id) ?? null;
-  return [item.left, item.right, item.middle].flatMap((work) => {
+  const things = [item.left, item.right, item.middle].flatMap((work) => {
     const load = work?.dose.values.load;
     return load ? kitOfLoad(words, load, oneRepMax) : [];
   });
+  // In an order that tells nothing of the sides.
+  return things.sort((a, b) => (a.text < b.text ? -1 : 1));
 }
 
 function kitOfLoad(words: Words, load: Load, oneRepMax: Load | null): readonly Thing[] {

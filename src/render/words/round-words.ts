@@ -36,13 +36,24 @@ export function withRest(
     : words.say(key, { ...values, rest: durationText(words, rest) });
 }
 
+/** Whether all sides do as many rounds. */
+export function isEven(lanes: readonly Lane[]): boolean {
+  return lanes.every((lane) => isSame(setsOfLane(lane), setsOfLane(lanes[0] as Lane)));
+}
+
+/** "Do 2 rounds, with 1 minute of rest in between": where it is known what a round is. */
+export function roundsAlone(words: Words, sets: Interval, rest: Duration | null): string {
+  if (sets[1] === 1) return words.say('growth.one-round');
+  const rounds = counted(words, 'amounts.rounds', sets);
+  return withRest(words, 'growth.rounds', rest, { rounds });
+}
+
 /** "That is one round. Do 2 rounds, with 1 minute of rest in between." */
 export function roundSentences(words: Words, lanes: readonly Lane[]): readonly string[] {
   const [first, second] = lanes;
   if (!first) return [];
-  const sets = setsOfLane(first);
   const rest = restOf(lanes);
-  if (!second || isSame(sets, setsOfLane(second))) return evenRounds(words, sets, rest);
+  if (!second || isEven(lanes)) return evenRounds(words, setsOfLane(first), rest);
   return unevenRounds(words, first, second, rest);
 }
 

@@ -4,7 +4,7 @@ import type { Schedule } from '../../model/plan.ts';
 import { addDays, type Day, daysBetween, WEEKDAYS } from '../../units/day.ts';
 import { type Interval, isExact } from '../../units/interval.ts';
 import { counted, listText, numberText, timesText } from './amounts.ts';
-import { dayText, weekdayText, yearOf } from './date-words.ts';
+import { dayText, weekdayText } from './date-words.ts';
 import type { Words } from './words.ts';
 
 export interface ScheduleSettings {
@@ -14,8 +14,6 @@ export interface ScheduleSettings {
   readonly starts: Day;
   /** The first day that the words are for. */
   readonly from: Day;
-  /** The year that goes without saying. */
-  readonly year?: string;
 }
 
 /** The schedule as a part of a sentence. */
@@ -33,10 +31,7 @@ export function isOwnChoice(schedule: Schedule): boolean {
   return schedule.kind === 'days-a-week' && schedule.count[0] < WEEKDAYS.length;
 }
 
-function daysText(
-  words: Words,
-  { schedule, starts, from, year = yearOf(from) }: ScheduleSettings,
-): string {
+function daysText(words: Words, { schedule, starts, from }: ScheduleSettings): string {
   switch (schedule.kind) {
     case 'days': {
       if (schedule.days.length === WEEKDAYS.length) return words.say('schedule.daily');
@@ -55,7 +50,7 @@ function daysText(
         : words.say('schedule.daily');
     case 'every': {
       if (schedule.days === 1) return words.say('schedule.daily');
-      const date = dayText(words, nextOf(schedule.days, starts, from), year);
+      const date = dayText(words, nextOf(schedule.days, starts, from));
       return schedule.days === 2
         ? words.say('schedule.every-other', { date })
         : words.say('schedule.every', { count: numberText(words, schedule.days), date });

@@ -10,12 +10,17 @@ import { loadText } from './load-words.ts';
 import type { Lane } from './side-words.ts';
 import type { Words } from './words.ts';
 
+/** What may follow a number of times. */
+export type Extra = 'load' | 'hold' | 'pause';
+
 /** What the sentences of one item are made with. */
 export interface DoseContext {
   readonly words: Words;
   readonly purpose: Purpose;
   /** The most that the person can lift once in this exercise, where the plan gives it. */
   readonly oneRepMax: Load | null;
+  /** What is left out, as it stays what it was; empty for a whole dose. */
+  readonly unsaid: ReadonlySet<Extra>;
 }
 
 const STILL: ReadonlySet<Purpose> = new Set(['stretch', 'isometric', 'balance']);
@@ -52,15 +57,24 @@ export function turnText(
 
 /** Load, hold and pause, as they follow a number of times. */
 export function extras(context: DoseContext, lane: Lane, count: Interval): readonly string[] {
+  const all = [...extraTexts(context, lane, count)];
+  return all.filter(([extra]) => !context.unsaid.has(extra)).map(([, text]) => text);
+}
+
+export function extraTexts(
+  context: DoseContext,
+  lane: Lane,
+  count: Interval,
+): ReadonlyMap<Extra, string> {
   const { words } = context;
   const { values } = lane.dose;
-  const said: string[] = [];
-  if (values.load) said.push(loadText(words, values.load, context.oneRepMax));
+  const said = new Map<Extra, string>();
+  if (values.load) said.set('load', loadText(words, values.load, context.oneRepMax));
   if (values.hold && !isNone(values.hold) && !isHoldFirst(values, count, context.purpose)) {
-    said.push(words.say('dose.holding', { hold: durationText(words, values.hold) }));
+    said.set('hold', words.say('dose.holding', { hold: durationText(words, values.hold) }));
   }
   const pause = pauseText(context, lane, count);
-  if (pause !== null) said.push(words.say('dose.pause', { pause }));
+  if (pause !== null) said.set('pause', words.say('dose.pause', { pause }));
   return said;
 }
 
@@ -79,7 +93,7 @@ export function boutSentences(
   count: Interval,
 ): readonly string[] {
   const { words } = context;
-  const load = lane.dose.values.load;
+  const load = context.unsaid.has('load') ? undefined : lane.dose.values.load;
   const turn = commaText(words, [
     mainText(context, lane.dose.values, exactly(1), lane.side),
     ...(load ? [loadText(words, load, context.oneRepMax)] : []),
@@ -87,7 +101,7 @@ export function boutSentences(
   const first = words.say('text.sentence', { text: turn });
   if (isOnce(count)) return [first];
   const times = timesText(words, count);
-  const pause = pauseText(context, lane, count);
+  const pause = context.unsaid.has('pause') ? null : pauseText(context, lane, count);
   return [
     first,
     pause === null

@@ -1,0 +1,80 @@
+// What was handed over, held against what the plans say now: by the number of the sheet, so that only
+// what a person reads counts.
+
+import { type CompiledPlan, errorsOf } from '../build.ts';
+import { settled } from '../check/accept.ts';
+import { asSet } from '../check/plan-checks.ts';
+import { type Finding, finding } from '../finding/finding.ts';
+import type { Folder } from '../load/folder.ts';
+import type { RegisterRow } from '../load/register.ts';
+import type { Words } from '../render/words/words.ts';
+import { numberedSheet, type Printing } from './pages.ts';
+import { languageOf, wordsOf } from './wording.ts';
+
+/** The number that a plan's sheet has now, or what keeps it from having one. */
+export type SheetNow = { readonly number: string } | { readonly lacks: 'sound plan' | 'words' };
+
+/** Says it for a plan, in the language of a row where this machine does not know the person's. */
+export function sheetsNow(
+  printing: Printing,
+  folder: Folder,
+): (row: RegisterRow, one: CompiledPlan) => SheetNow {
+  const { compiled } = printing;
+  const others = new Map<string, Words | null>();
+  const wordsIn = (language: string, { place }: RegisterRow) => {
+    if (!others.has(language))
+      others.set(language, wordsOf(folder, language, place, compiled.practice).value);
+    return others.get(language) ?? null;
+  };
+  return (row, one) => {
+    const { plan, numbers } = one;
+    if (!plan || !numbers || errorsOf(one, compiled.findings).length > 0)
+      return { lacks: 'sound plan' };
+    // people.yaml is not on every machine; without it the row tells the person's language.
+    const language = compiled.people.size === 0 ? row.language : languageOf(one, compiled);
+    const words = printing.wording.get(language) ?? wordsIn(language, row);
+    if (!words) return { lacks: 'words' };
+    return {
+      number: numberedSheet({ plan, numbers, last: printing.lastTime(one) }, compiled, words)
+        .number,
+    };
+  };
+}
+
+/** A note at each open plan whose sheet is not the one last handed over. */
+export function changedSinceHandover(
+  rows: readonly RegisterRow[],
+  printing: Printing,
+  folder: Folder,
+): readonly Finding[] {
+  if (rows.length === 0) return [];
+  const { practice, plans } = printing.compiled;
+  if (practice.checks.get('changed-since-handover')?.severity === 'off') return [];
+  const last = lastByPlan(rows);
+  const now = sheetsNow(printing, folder);
+  return plans.flatMap((one) => {
+    const row = last.get(one.id);
+    if (!row || !one.plan || one.plan.closed) return [];
+    const sheet = now(row, one);
+    if (!('number' in sheet) || sheet.number === row.sheet) return [];
+    const changed = finding({
+      check: 'changed-since-handover',
+      severity: 'note',
+      place: one.plan.place,
+      message: `The sheet handed over on ${row.date} (${row.sheet}) is not what plan ${one.id} says now (sheet ${sheet.number}); hand over the new one.`,
+      related: [{ message: 'Handed over here.', place: row.place }],
+      scope: [one.plan],
+    });
+    return settled(asSet([changed], practice), one.plan);
+  });
+}
+
+/** By date, then by place in the file, which a merge of two branches leaves to chance within a day. */
+function lastByPlan(rows: readonly RegisterRow[]): ReadonlyMap<string, RegisterRow> {
+  const last = new Map<string, RegisterRow>();
+  for (const row of rows) {
+    const before = last.get(row.plan);
+    if (!before || row.date >= before.date) last.set(row.plan, row);
+  }
+  return last;
+}
