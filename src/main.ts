@@ -1,18 +1,5 @@
 // The command line: names, options, help, exit status and streams. No work is done here.
-import { Argument, Command, CommanderError, Option } from 'commander';
-import { build } from './commands/build.ts';
-import { check } from './commands/check.ts';
-import type { DiffOptions } from './commands/compared-plans.ts';
-import { complete, completion, SHELLS, type Shell, type Takes } from './commands/completion.ts';
-import { diff } from './commands/diff.ts';
-import { type ExerciseFilter, REGIONS } from './commands/exercise-filter.ts';
-import { explain } from './commands/explain.ts';
-import { type HandoverOptions, handover } from './commands/handover.ts';
-import { type InitOptions, init } from './commands/init.ts';
-import { listExercises, listPlans, type PlanFilter } from './commands/list.ts';
-import { listWords, WORD_KINDS } from './commands/list-words.ts';
-import { newFile } from './commands/new.ts';
-import { AFFECTED, type NewOptions, SIDES_WORDS } from './commands/new-questions.ts';
+import { Command, CommanderError } from 'commander';
 import {
   type CommandResult,
   type CommonOptions,
@@ -21,17 +8,21 @@ import {
   sessionOf,
   UsageError,
 } from './commands/session.ts';
-import { show } from './commands/show.ts';
-import { textconv } from './commands/textconv.ts';
 import { type Taken, usageSentence } from './commands/usage-words.ts';
 import { nearest } from './load/did-you-mean.ts';
-import { LIMBS, PURPOSES } from './model/exercise.ts';
+import { dayCommands } from './menu/before.ts';
+import { ALL_FORMATS, nameOf, type Run, withCommonOptions } from './menu/declare.ts';
+import { completionCommands } from './menu/for-programs.ts';
+import { findCommands, LOOK_UP } from './menu/look-up.ts';
+import { startCommands } from './menu/start.ts';
+import { visitCommands } from './menu/visit.ts';
 import { findingJson } from './render/json/finding-json.ts';
+
+/** By the moment of the day, as the help shows them. */
+const MENU = [startCommands, dayCommands, visitCommands, findCommands, completionCommands] as const;
 
 /** What the program ends with when something in it is wrong. */
 const BUG = 70;
-
-type Run = (session: Session) => CommandResult;
 
 interface Running {
   readonly outside: Outside;
@@ -146,18 +137,13 @@ function programme(running: Running): Command {
       getErrHelpWidth: () => outside.err.columns,
     });
   withCommonOptions(program, ALL_FORMATS);
-  startCommands(program, running);
-  dayCommands(program, running);
-  visitCommands(program, running);
-  findCommands(program, running);
-  completionCommands(program, running);
+  const run: Run = (command, work) => ran(running, command, work);
+  for (const declare of MENU) declare(program, run);
   program.addHelpCommand(
     new Command('help').argument('[command]').description('Help for a command').helpGroup(LOOK_UP),
   );
   return program;
 }
-
-const LOOK_UP = 'To look things up:';
 
 const EXAMPLES = `
 Examples:
@@ -169,284 +155,7 @@ Examples:
 
 Sheets support a practitioner's judgement; they do not replace it. Local rules and your licence come first.`;
 
-function startCommands(program: Command, running: Running): void {
-  program.commandsGroup('To start:');
-  add(
-    program,
-    running,
-    'init',
-    'Start a practice folder that builds at once; never writes over a file',
-  )
-    .argument('[folder]', 'where; here, if left out')
-    .option('--refresh', 'only let the editor offer the ids that the folder has now')
-    .addOption(
-      new Option('--git [on|off]', 'only let "git diff" and "git log -p" show plans in words')
-        .choices(['on', 'off'])
-        .preset('on'),
-    )
-    .action((folder: string | undefined, options: InitOptions, command: Command) =>
-      run(running, command, (session) => init(session, folder, options)),
-    );
-  newCommand(program, running);
-}
-
-function newCommand(program: Command, running: Running): void {
-  add(
-    program,
-    running,
-    'new',
-    'Write a starting file, empty or from an earlier one; never writes over a file',
-  )
-    .addArgument(new Argument('<what>', 'what to start').choices(['exercise', 'plan']))
-    .argument('<id>', 'its id or code, which is its file name')
-    .option('--from <id>', 'copy this one, with codes, dates, goals and the affected side blanked')
-    .option('--in <folder>', 'a folder below exercises/ or plans/')
-    .option('--title <text>', 'plan: the title on the sheet')
-    .option('--by <id>', 'plan: who signs it')
-    .option('--date <date>', 'plan: the day of the visit')
-    .option('--starts <date>', 'plan: the first day of week 1')
-    .option('--next <date>', 'plan: the day of the next visit')
-    .option('--weeks <n>', 'plan: how many weeks')
-    .addOption(new Option('--affected <side>', 'plan: the affected side').choices(AFFECTED))
-    .option('--goal <text>', "plan: a goal in the person's own words")
-    .option('--name <text>', 'exercise: the name on the sheet')
-    .addOption(new Option('--purpose <word>', 'exercise: what it is for').choices(PURPOSES))
-    .option('--position <id>', 'exercise: the starting position')
-    .addOption(new Option('--sides <word>', 'exercise: how the sides work').choices(SIDES_WORDS))
-    .addOption(new Option('--limb <word>', 'exercise: what a side is called').choices(LIMBS))
-    .addHelpText(
-      'after',
-      '\nExamples:\n  carryover new exercise wall-slide\n  carryover new plan K-2031 --from M-0412 --date 2026-11-25 --affected right',
-    )
-    .action((what: 'exercise' | 'plan', id: string, options: NewOptions, command: Command) =>
-      run(running, command, (session) => newFile(session, what, id, options)),
-    );
-}
-
-function dayCommands(program: Command, running: Running): void {
-  program.commandsGroup('Before you hand out sheets:');
-  add(program, running, 'check', 'Read everything and say what is wrong, and where')
-    .argument('[what...]', 'plan codes, exercise ids or paths; everything, if left out')
-    .option(
-      '--handouts',
-      'also hold every sheet against its inputs: missing, extra, stale or edited by hand',
-    )
-    .addHelpText(
-      'after',
-      '\nExamples:\n  carryover check\n  carryover check M-0412\n  carryover check exercises/heel-raise.yaml\n  carryover check --handouts',
-    )
-    .action((what: string[], options: { handouts?: boolean }, command: Command) =>
-      run(running, command, (session) => check(session, what, options)),
-    );
-  add(
-    program,
-    running,
-    'build',
-    'Make the sheets: handouts/<plan>.html, .md, .clinic.html and index.html',
-  )
-    .argument('[plan...]', 'plan codes or paths; all plans, if left out')
-    .addHelpText(
-      'after',
-      '\nExamples:\n  carryover build\n  carryover build M-0412\n  carryover build --strict',
-    )
-    .action((plans: string[], _: unknown, command: Command) =>
-      run(running, command, (session) => build(session, plans)),
-    );
-}
-
-function visitCommands(program: Command, running: Running): void {
-  program.commandsGroup('At and after the visit:');
-  add(
-    program,
-    running,
-    'handover',
-    'Build a sheet and note in handovers.csv that it was handed over; --find looks a sheet up',
-  )
-    .argument('[plan]', 'the plan whose sheet is handed over, as a code or path')
-    .option('--by <id>', 'who hands it over; the one who signs the plan, if left out')
-    .option('--find <number>', 'which plan a sheet number belongs to, and whether it is current')
-    .addHelpText(
-      'after',
-      '\nExamples:\n  carryover handover M-0412\n  carryover handover M-0412 --by rk\n  carryover handover --find "KP4T 7WQM"',
-    )
-    .action((plan: string | undefined, options: HandoverOptions, command: Command) =>
-      run(running, command, (session) => handover(session, plan, options)),
-    );
-  diffCommand(program, running);
-}
-
-function diffCommand(program: Command, running: Running): void {
-  add(program, running, 'diff', 'What changed in the plans since a version, in words and numbers', [
-    ...FORMATS,
-    'markdown',
-    'html',
-  ])
-    .argument('[plan...]', 'plan codes or paths; every plan whose file changed, if left out')
-    .option('--from <version>', 'compare with this one: anything git takes, or a folder', undefined)
-    .option('--to <version>', 'up to this one; the files as they are now, if left out')
-    .option('--last-handover', 'compare each plan with what was handed over last')
-    .option('--all', 'list every plan that changed, also by a change of library, settings or words')
-    .option(
-      '--exit-code',
-      'end with 0 if nothing changed, 1 if something did, 2 if it cannot be said',
-    )
-    .addHelpText(
-      'after',
-      '\nExamples:\n  carryover diff M-0412                      what changed since the last commit\n  carryover diff M-0412 --last-handover      what changed since the person got a sheet\n  carryover diff M-0412 --from HEAD~3\n  carryover diff --all                       whose sheets does a change of the library alter\n  carryover diff M-0412 --format markdown    for a letter',
-    )
-    .action((plans: string[], options: DiffOptions, command: Command) =>
-      run(running, command, (session) => diff(session, plans, options)),
-    );
-}
-
-function findCommands(program: Command, running: Running): void {
-  program.commandsGroup(LOOK_UP);
-  add(
-    program,
-    running,
-    'show',
-    'The numbers of a plan: minutes, sets a side, sets by muscle, week by week',
-    [...FORMATS, 'note'],
-  )
-    .argument('<plan>', 'a plan code or path')
-    .addHelpText(
-      'after',
-      '\nExamples:\n  carryover show M-0412\n  carryover show M-0412 --format json\n  carryover show M-0412 --format note     the last visit in a paragraph, for the notes',
-    )
-    .action((plan: string, _: unknown, command: Command) =>
-      run(running, command, (session) => show(session, plan)),
-    );
-  listCommand(program, running);
-  add(program, running, 'explain', 'Why a check exists, its source, and how to settle it')
-    .argument('[check]', 'the name of a check; all of them, if left out')
-    .addHelpText('after', '\nExamples:\n  carryover explain side-balance\n  carryover explain')
-    .action((name: string | undefined, _: unknown, command: Command) =>
-      run(running, command, (session) => explain(session, name)),
-    );
-}
-
-function completionCommands(program: Command, running: Running): void {
-  add(
-    program,
-    running,
-    'completion',
-    'Completion for a shell: "carryover completion bash >> ~/.bashrc"',
-  )
-    .addArgument(new Argument('<shell>', 'for which shell').choices(SHELLS))
-    .action((shell: Shell, _: unknown, command: Command) =>
-      run(running, command, () => completion(shell)),
-    );
-  const offer = new Map<string, Takes>();
-  withCommonOptions(program.command('textconv', { hidden: true }))
-    .description('A plan in words, as git asks for it')
-    .argument('<file>')
-    .action((file: string, _: unknown, command: Command) =>
-      run(running, command, (session) => textconv(session, file)),
-    );
-  withCommonOptions(program.command('complete', { hidden: true }))
-    .argument('[words...]')
-    .action((words: string[], _: unknown, command: Command) =>
-      run(running, command, (session) => complete(session, words, offer)),
-    );
-  for (const one of program.commands) {
-    if (['complete', 'textconv'].includes(one.name())) continue;
-    for (const command of [one, ...one.commands]) offer.set(nameOf(command), takenBy(command));
-  }
-}
-
-function takenBy(command: Command): Takes {
-  const shown = command.options.filter(({ hidden }) => !hidden);
-  return {
-    options: new Map(
-      shown.map(({ long, argChoices, required, optional }) => [
-        long ?? '',
-        required || optional ? (argChoices ?? null) : undefined,
-      ]),
-    ),
-    words: [
-      ...command.commands.map((inner) => inner.name()),
-      ...(command.registeredArguments[0]?.argChoices ?? []),
-    ],
-  };
-}
-
-function listCommand(program: Command, running: Running): void {
-  const list = program
-    .command('list')
-    .description('Find exercises or plans, or list the words that files may use')
-    .usage('exercises|plans|words [words...] [options]')
-    .helpCommand(false);
-  withCommonOptions(list.command('exercises'))
-    .description('Find exercises by what they are for, need and ask')
-    .argument('[words...]', 'words to look for')
-    .addOption(new Option('--region <group>', 'that mainly work this region').choices(REGIONS))
-    .option('--muscle <id>', 'that work this muscle')
-    .option('--purpose <word>', 'for this purpose')
-    .option('--position <id>', 'in this position')
-    .option('--kit <id>', 'that need this')
-    .addOption(new Option('--side <word>', 'done so').choices(SIDES_WORDS))
-    .option('--tag <word>', 'with this tag')
-    .option('--demand <id>', 'that ask this of the body')
-    .option('--unused', 'in no plan')
-    .addHelpText(
-      'after',
-      '\nExamples:\n  carryover list exercises --muscle soleus\n  carryover list exercises heel --position standing\n  carryover list exercises --unused',
-    )
-    .action((words: string[], options: ExerciseFilter, command: Command) =>
-      run(running, command, (session) => listExercises(session, words, options)),
-    );
-  withCommonOptions(list.command('plans'))
-    .description('Find plans')
-    .argument('[words...]', 'words to look for')
-    .option('--due', 'whose next visit has come, by today')
-    .addHelpText('after', '\nExamples:\n  carryover list plans --due\n  carryover list plans ankle')
-    .action((words: string[], options: PlanFilter, command: Command) =>
-      run(running, command, (session) => listPlans(session, words, options)),
-    );
-  withCommonOptions(list.command('words'))
-    .description('List the ids that files may use, with what a sheet calls them')
-    .addArgument(
-      new Argument('[kind]', 'of one kind only; of all, if left out').choices(WORD_KINDS),
-    )
-    .addHelpText('after', '\nExamples:\n  carryover list words\n  carryover list words muscles')
-    .action((kind: string | undefined, _: unknown, command: Command) =>
-      run(running, command, (session) => listWords(session, kind)),
-    );
-}
-
-function add(
-  program: Command,
-  _: Running,
-  name: string,
-  description: string,
-  formats: readonly string[] = FORMATS,
-): Command {
-  return withCommonOptions(program.command(name), formats).description(description);
-}
-
-const FORMATS = ['text', 'json'] as const;
-/** What one command or another can print. */
-const ALL_FORMATS = [...FORMATS, 'markdown', 'html', 'note'] as const;
-
-function withCommonOptions(command: Command, formats: readonly string[] = FORMATS): Command {
-  return command
-    .optionsGroup('Options of all commands:')
-    .option(
-      '--folder <dir>',
-      'the practice folder (default: the nearest upwards with a practice.yaml)',
-    )
-    .addOption(new Option('--format <kind>', 'how to print (default: text)').choices(formats))
-    .option('--today <date>', 'take this for today, as 2026-10-05')
-    .option('--strict', 'let warnings count as errors')
-    .option('--quiet', 'show errors only')
-    .addOption(
-      new Option('--color <when>', 'colours (default: auto)').choices(['auto', 'always', 'never']),
-    )
-    .addOption(new Option('--debug').hideHelp())
-    .optionsGroup('Options:');
-}
-
-function run(running: Running, command: Command, work: Run): void {
+function ran(running: Running, command: Command, work: (session: Session) => CommandResult): void {
   // An option may stand before the command or after it.
   const options = command.optsWithGlobals<CommonOptions>();
   running.command = nameOf(command);
@@ -466,11 +175,4 @@ function refuseFormat(command: Command, format: string | undefined): void {
   throw new UsageError(
     `"--format ${format}" is none of "carryover ${nameOf(command)}"; it takes ${choices.join(', ')}`,
   );
-}
-
-function nameOf(command: Command): string {
-  const above = command.parent;
-  return above && above.name() !== 'carryover'
-    ? `${above.name()} ${command.name()}`
-    : command.name();
 }

@@ -18,6 +18,7 @@ const FLOORS = [
   'build.ts',
   'handouts',
   'commands',
+  'menu',
   'main.ts',
 ];
 
