@@ -4,6 +4,7 @@ import { build } from './commands/build.ts';
 import { check } from './commands/check.ts';
 import { complete, completion, SHELLS, type Shell } from './commands/completion.ts';
 import { explain } from './commands/explain.ts';
+import { type FigureOptions, figure } from './commands/figure.ts';
 import { type InitOptions, init } from './commands/init.ts';
 import { listExercises, listPlans, REGIONS } from './commands/list.ts';
 import { type NewOptions, newFile } from './commands/new.ts';
@@ -141,6 +142,7 @@ function startCommands(program: Command, running: Running): void {
       run(running, command, (session) => init(session, folder, options)),
     );
   newCommand(program, running);
+  figureCommand(program, running);
 }
 
 function newCommand(program: Command, running: Running): void {
@@ -217,6 +219,20 @@ function dayCommands(program: Command, running: Running): void {
     )
     .action((plans: string[], _: unknown, command: Command) =>
       run(running, command, (session) => build(session, plans)),
+    );
+}
+
+function figureCommand(program: Command, running: Running): void {
+  add(program, running, 'figure', 'Draw the figures of exercises, and a page to look at them')
+    .argument('[exercise...]', 'exercise ids or paths')
+    .option('--all', 'every exercise that has a figure')
+    .option('--out <dir>', 'where to write them (default: handouts/figures)')
+    .addHelpText(
+      'after',
+      '\nExamples:\n  carryover figure heel-raise\n  carryover figure --all --out /tmp/figures',
+    )
+    .action((exercises: string[], options: FigureOptions, command: Command) =>
+      run(running, command, (session) => figure(session, exercises, options)),
     );
 }
 

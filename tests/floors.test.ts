@@ -13,6 +13,7 @@ const FLOORS = [
   'load',
   'compute',
   'check',
+  'figure',
   'render',
   'build.ts',
   'handouts',
@@ -21,7 +22,7 @@ const FLOORS = [
 ];
 
 /** No disk, clock, chance, terminal, or locale of the machine. */
-const PURE = ['units', 'finding', 'model', 'compute', 'check', 'render'];
+const PURE = ['units', 'finding', 'model', 'compute', 'check', 'figure', 'render'];
 const OUTSIDE =
   /from 'node:|\bprocess\.|\bconsole\.|\bDate\.now\b|new Date\(\)|Math\.random|\.toLocale|localeCompare|\bfetch\(/;
 

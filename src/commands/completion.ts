@@ -45,6 +45,7 @@ export function completion(shell: Shell): CommandResult {
 const IDS: Readonly<Record<string, readonly ('plans' | 'exercises' | 'checks')[]>> = {
   check: ['plans', 'exercises'],
   build: ['plans'],
+  figure: ['exercises'],
   show: ['plans'],
   explain: ['checks'],
 };

@@ -121,6 +121,20 @@ export function parseAngleRange(text: string): Reading<AngleRange> {
   return read(range);
 }
 
+/** `90`, `-20` or `90 degrees`: a joint angle from neutral zero. */
+export function parseAngle(text: string): Reading<number> {
+  const match = /^(-?)\s*(.*?)\s*(degrees?|°)?$/i.exec(text.trim());
+  const [, sign = '', size = ''] = match ?? [];
+  const problem = whyNoNumber(size);
+  if (problem?.ok === false) return misread(problem.misread.check, problem.misread.says, '90');
+  if (!/^\d+$/.test(size))
+    return misread('not-a-count', 'takes whole degrees', String(Math.round(Number(size))));
+  if (Number(size) > 360) {
+    return misread('out-of-range', `says ${text}, further than a joint goes`, '90');
+  }
+  return read(sign === '-' && Number(size) !== 0 ? -Number(size) : Number(size));
+}
+
 /** `2 days`: every other day is 2. */
 export function parseEvery(text: string): Reading<number> {
   const match = /^([^a-z]*[^a-z\s])\s*days?$/i.exec(text);

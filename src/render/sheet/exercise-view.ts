@@ -3,7 +3,8 @@ import type { Level } from '../../model/exercise.ts';
 import { closed } from '../words/amounts.ts';
 import { raised, type Words } from '../words/words.ts';
 import type { Slot } from './exercise-slots.ts';
-import type { ExerciseView } from './sheet-view.ts';
+import { figureView } from './figure-view.ts';
+import type { ExerciseView, PictureView } from './sheet-view.ts';
 
 /** "Heel raise: both feet". */
 export function exerciseName(words: Words, level: Level): string {
@@ -11,6 +12,16 @@ export function exerciseName(words: Words, level: Level): string {
   return level.name === null
     ? exercise
     : words.say('sheet.exercise-name', { exercise, level: level.name });
+}
+
+/** The practitioner's own picture, else the figure of the side that the dose names first, else none. */
+function pictureView(words: Words, { item }: Slot, name: string): PictureView | null {
+  const { level } = item;
+  if (level.picture !== null) {
+    return { picture: level.picture, alt: words.say('sheet.picture', { name }), caption: null };
+  }
+  const sides = (['left', 'right'] as const).filter((side) => item[side] !== null);
+  return figureView(words, level, name, item.sides === 'each' ? sides : []);
 }
 
 export function exerciseView(words: Words, slot: Slot, number: number): ExerciseView {
@@ -22,10 +33,7 @@ export function exerciseView(words: Words, slot: Slot, number: number): Exercise
     number,
     name,
     position: position === null ? null : raised(ended(position)),
-    picture:
-      level.picture === null
-        ? null
-        : { picture: level.picture, alt: words.say('sheet.picture', { name }) },
+    picture: pictureView(words, slot, name),
     dose: slot.dose,
     note: slot.note,
     steps: [...level.setup, ...level.steps].map(ended),
