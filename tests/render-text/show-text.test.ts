@@ -79,7 +79,7 @@ test('a session over the plan’s time is marked, and the mark explained', () =>
 
 test('items stand by part, in stretches of weeks, each side where they differ', () => {
   const lines = section(show('M-0412', 120), 'strength-days: Strong ankle');
-  const at = lines.indexOf('  foot-out-band: Foot out against a band; all-sets');
+  const at = lines.indexOf('  foot-out-band: Turn your foot out; all-sets');
   expect(lines.slice(at + 1, at + 3).map((line) => line.trim().split(/ {2,}/))).toEqual([
     ['1', 'seated', 'left', '2 x 10-12, move 5 s, rest 45 s, light band', '227-263'],
     ['right', '1 x 10-12, move 5 s, light band'],

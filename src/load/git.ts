@@ -1,0 +1,274 @@
+// The one door to git: a repository around a practice folder, asked and never changed. Old versions are
+// read from its objects, so the working tree stays as it is.
+import { execFileSync } from 'node:child_process';
+import { createHash } from 'node:crypto';
+import { compareText } from '../finding/finding.ts';
+import type { Folder, FolderEntry } from './folder.ts';
+
+type Environment = Readonly<Record<string, string | undefined>>;
+
+/** Git could not answer; the message says why in a sentence without its full stop. */
+export class GitTrouble extends Error {}
+
+/** A full commit id, in hexadecimal. */
+export type Commit = string;
+
+export interface Repository {
+  /** The commit that a name means. Throws GitTrouble where there is none. */
+  readonly commit: (rev: string) => Commit;
+  /** The practice folder as it was in a commit. */
+  readonly folderAt: (commit: Commit) => Folder;
+  /** The folder's files that are renamed between two commits, or a commit and the working tree: old to new path. */
+  readonly renames: (from: Commit, to: Commit | null) => ReadonlyMap<string, string>;
+  /** Of these paths, those whose working state is not what HEAD has. */
+  readonly uncommitted: (paths: readonly string[]) => readonly string[];
+  /** Of these paths, those that git tracks. */
+  readonly tracked: (paths: readonly string[]) => readonly string[];
+  /** The object name that these bytes would have here. */
+  readonly objectName: (bytes: Uint8Array) => string;
+  /** Path to object name, in a commit. */
+  readonly objectsAt: (commit: Commit) => ReadonlyMap<string, string>;
+}
+
+const MEGABYTES = 1024 * 1024;
+/** A picture can be 5 MiB; larger objects are never read at once with others. */
+const LARGEST_TOGETHER = 256 * 1024;
+
+/** The repository that a folder lies in. Throws GitTrouble where there is no git or no repository. */
+export function openRepository(root: string, env: Environment): Repository {
+  const git = gitIn(root, env);
+  // Empty at the top of the repository, else "clinic/north/".
+  const prefix = git(['rev-parse', '--show-prefix']).toString().replace(/\n$/, '');
+  const trees = new Map<Commit, ReadonlyMap<string, Listed>>();
+  const blobs = new Map<string, Uint8Array>();
+  let format: string | null = null;
+  const objectFormat = () => {
+    format ??= git(['rev-parse', '--show-object-format']).toString().trim();
+    return format;
+  };
+  const inFolder = (path: string) => path.slice(prefix.length);
+  const tree = (commit: Commit) => {
+    const known = trees.get(commit) ?? listTree(git, commit, prefix);
+    trees.set(commit, known);
+    return known;
+  };
+  return {
+    commit: (rev) => commitOf(git, rev),
+    folderAt: (commit) => treeFolder(tree(commit), (names) => readBlobs(git, names, blobs)),
+    renames: (from, to) =>
+      new Map(
+        renamed(git, [from, ...(to === null ? [] : [to])])
+          .filter((pair) => pair.every((path) => path.startsWith(prefix)))
+          .map(([old, now]) => [inFolder(old), inFolder(now)]),
+      ),
+    uncommitted: (paths) =>
+      statusPaths(
+        git([
+          'status',
+          '--porcelain=v1',
+          '-z',
+          '--untracked-files=all',
+          '--ignored',
+          '--',
+          ...literal(paths),
+        ]),
+      )
+        .filter((path) => path.startsWith(prefix))
+        .map(inFolder),
+    tracked: (paths) => entries(git(['ls-files', '-z', '--', ...literal(paths)])),
+    objectName: (bytes) => objectName(bytes, objectFormat()),
+    objectsAt: (commit) => new Map([...tree(commit)].map(([path, { name }]) => [path, name])),
+  };
+}
+
+type Run = (args: readonly string[], input?: string) => Buffer;
+
+function gitIn(root: string, env: Environment): Run {
+  // Variables such as GIT_DIR would point git at another repository.
+  const own = Object.fromEntries(Object.entries(env).filter(([name]) => !name.startsWith('GIT_')));
+  return (args, input) => {
+    try {
+      return execFileSync('git', [...args], {
+        cwd: root,
+        // Asking must not write: without this, `status` refreshes the index.
+        env: { ...own, LC_ALL: 'C', GIT_OPTIONAL_LOCKS: '0' },
+        stdio: ['pipe', 'pipe', 'pipe'],
+        maxBuffer: 1024 * MEGABYTES,
+        ...(input === undefined ? {} : { input }),
+      });
+    } catch (cause) {
+      throw new GitTrouble(whyOf(cause));
+    }
+  };
+}
+
+function whyOf(cause: unknown): string {
+  const { code, stderr } = cause as { code?: string; stderr?: Buffer };
+  if (code === 'ENOENT') return 'git is not installed here, or not on the PATH';
+  const said = stderr?.toString().trim() ?? '';
+  if (said.includes('not a git repository'))
+    return 'this folder is under no version control by git';
+  if (said.includes('dubious ownership'))
+    return 'git takes this folder to belong to somebody else, and reads nothing there; its "safe.directory" setting allows it';
+  return `git says: ${(said.split('\n')[0] ?? '').replace(/^fatal: /, '').replace(/\.$/, '')}`;
+}
+
+function commitOf(git: Run, rev: string): Commit {
+  try {
+    // Two steps, for a name that means something else than a commit deserves a sentence of its own.
+    const args = ['rev-parse', '--verify', '--quiet', '--end-of-options'];
+    return git([...args, `${rev}^{commit}`])
+      .toString()
+      .trim();
+  } catch {
+    if (rev === 'HEAD') throw new GitTrouble('nothing has been committed here yet');
+    const isShallow = git(['rev-parse', '--is-shallow-repository']).toString().trim() === 'true';
+    throw new GitTrouble(
+      `git knows no version "${rev}"${isShallow ? '; this clone has only the latest versions ("git fetch --unshallow" brings the others)' : ''}`,
+    );
+  }
+}
+
+interface Listed {
+  readonly name: string;
+  readonly kind: FolderEntry['kind'];
+  readonly size: number;
+}
+
+function listTree(git: Run, commit: Commit, prefix: string): ReadonlyMap<string, Listed> {
+  const lines = entries(
+    git([
+      'ls-tree',
+      '-r',
+      '-z',
+      '--long',
+      '--full-tree',
+      commit,
+      ...(prefix === '' ? [] : [prefix]),
+    ]),
+  );
+  return new Map(
+    lines.flatMap((line): [string, Listed][] => {
+      const match = /^(\d+) (\w+) ([0-9a-f]+) +(\d+|-)\t([\s\S]+)$/.exec(line);
+      if (!match) return [];
+      const [, mode, , name = '', size = '0', path = ''] = match;
+      const kind = mode === '120000' ? 'link' : mode === '160000' ? 'other' : 'file';
+      return [
+        [path.slice(prefix.length), { name, kind, size: kind === 'file' ? Number(size) : 0 }],
+      ];
+    }),
+  );
+}
+
+type ReadBlobs = (names: readonly string[]) => ReadonlyMap<string, Uint8Array>;
+
+function treeFolder(tree: ReadonlyMap<string, Listed>, read: ReadBlobs): Folder {
+  const entryOf = (path: string): FolderEntry | undefined => {
+    const steps = path.split('/');
+    for (let i = 1; i <= steps.length; i += 1) {
+      const at = tree.get(steps.slice(0, i).join('/'));
+      if (at)
+        return i < steps.length && at.kind !== 'link'
+          ? undefined
+          : { path, kind: at.kind, size: at.size };
+    }
+    return undefined;
+  };
+  return {
+    list: (under) =>
+      tree.has(under)
+        ? [entryOf(under)].flatMap((one) => (one?.kind === 'link' ? [one] : []))
+        : [...tree]
+            .filter(([path]) => path.startsWith(`${under}/`))
+            .map(([path, { kind, size }]) => ({ path, kind, size }))
+            .sort((a, b) => compareText(a.path, b.path)),
+    entry: entryOf,
+    read: (path) => {
+      const one = tree.get(path);
+      if (!one) throw new Error(`there is no ${path}`);
+      const bytes = read(readTogether(tree, path, one)).get(one.name);
+      if (!bytes) throw new Error(`git has no object for ${path}`);
+      return bytes;
+    },
+  };
+}
+
+/** A process for each file is slow, so the library comes as a whole; a plan comes alone. */
+function readTogether(
+  tree: ReadonlyMap<string, Listed>,
+  path: string,
+  { name }: Listed,
+): readonly string[] {
+  if (!path.startsWith('exercises/')) return [name];
+  const others = [...tree].filter(
+    ([other, { kind, size }]) =>
+      other.startsWith('exercises/') && kind === 'file' && size <= LARGEST_TOGETHER,
+  );
+  return [...new Set([name, ...others.map(([, one]) => one.name)])];
+}
+
+function readBlobs(git: Run, names: readonly string[], blobs: Map<string, Uint8Array>) {
+  const wanted = names.filter((name) => !blobs.has(name));
+  if (wanted.length === 0) return blobs;
+  const answer = git(['cat-file', '--batch'], `${wanted.join('\n')}\n`);
+  for (let at = 0; at < answer.length; ) {
+    const end = answer.indexOf('\n', at);
+    const [name = '', kind, size = '0'] = answer.toString('latin1', at, end).split(' ');
+    // In a partial clone an object may be out of reach.
+    if (kind === 'missing') at = end + 1;
+    else {
+      blobs.set(name, answer.subarray(end + 1, end + 1 + Number(size)));
+      at = end + 1 + Number(size) + 1;
+    }
+  }
+  return blobs;
+}
+
+function renamed(git: Run, between: readonly string[]): [string, string][] {
+  const told = entries(
+    git([
+      'diff',
+      '--no-ext-diff',
+      '--no-textconv',
+      '--name-status',
+      '-z',
+      '--find-renames',
+      '--diff-filter=R',
+      ...between,
+    ]),
+  );
+  const pairs: [string, string][] = [];
+  for (let i = 0; i + 2 < told.length; i += 3)
+    pairs.push([told[i + 1] as string, told[i + 2] as string]);
+  return pairs;
+}
+
+/** Paths from the top of the repository; a renamed file's entry is followed by its old path. */
+function statusPaths(answer: Buffer): readonly string[] {
+  const told = entries(answer);
+  const paths: string[] = [];
+  for (let i = 0; i < told.length; i += 1) {
+    const one = told[i] as string;
+    paths.push(one.slice(3));
+    if (/^(R|C|.R|.C)/.test(one)) i += 1;
+  }
+  return paths;
+}
+
+function literal(paths: readonly string[]): readonly string[] {
+  return paths.map((path) => `:(literal)${path}`);
+}
+
+function entries(answer: Buffer): readonly string[] {
+  return answer
+    .toString()
+    .split('\0')
+    .filter((one) => one !== '');
+}
+
+function objectName(bytes: Uint8Array, format: string): string {
+  return createHash(format === 'sha256' ? 'sha256' : 'sha1')
+    .update(`blob ${bytes.length}\0`)
+    .update(bytes)
+    .digest('hex');
+}
