@@ -12,8 +12,8 @@ const FLOORS = [
   'model',
   'load',
   'compute',
-  'check',
   'figure',
+  'check',
   'render',
   'build.ts',
   'handouts',
@@ -22,7 +22,7 @@ const FLOORS = [
 ];
 
 /** No disk, clock, chance, terminal, or locale of the machine. */
-const PURE = ['units', 'finding', 'model', 'compute', 'check', 'figure', 'render'];
+const PURE = ['units', 'finding', 'model', 'compute', 'figure', 'check', 'render'];
 const OUTSIDE =
   /from 'node:|\bprocess\.|\bconsole\.|\bDate\.now\b|new Date\(\)|Math\.random|\.toLocale|localeCompare|\bfetch\(/;
 

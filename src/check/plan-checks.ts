@@ -7,6 +7,7 @@ import type { Practice } from '../model/practice.ts';
 import { idleAccepts, settled } from './accept.ts';
 import { concernConflict } from './concern-conflict.ts';
 import { easyWeekEmpty } from './easy-week-empty.ts';
+import { FIGURE_CHECKS } from './figure-checks.ts';
 import { gateOutOfReach } from './gate-out-of-reach.ts';
 import { kitMissing } from './kit-missing.ts';
 import { longSession } from './long-session.ts';
@@ -38,6 +39,7 @@ export const PLAN_CHECKS: readonly PlanCheck[] = [
   },
   { check: 'gate-out-of-reach', settings: {}, find: gateOutOfReach },
   { check: 'easy-week-empty', settings: {}, find: easyWeekEmpty },
+  ...FIGURE_CHECKS,
 ];
 
 /** Every check that has numbers to set. */

@@ -60,8 +60,7 @@ export function figure(
 function report(folder: string, figures: FiguresView['figures']): string {
   const count = figures.length === 1 ? '1 figure' : `${figures.length} figures`;
   const lines = figures.map(
-    ({ id, lacks }) =>
-      `${folder}/${id}.svg${lacks.length === 0 ? '' : `  does not reach: ${lacks.join(', ')}`}`,
+    ({ id, lacks }) => `${folder}/${id}.svg${lacks.length === 0 ? '' : `  (${lacks.join(', ')})`}`,
   );
   return `${lines.join('\n')}\n${count}; to look at: ${folder}/${PAGE}\n`;
 }

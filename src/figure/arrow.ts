@@ -1,7 +1,7 @@
 // The arrow of a movement: along the true way of the point that travels farthest, set off a little
 // from the body, with a head that can be seen at 4 cm.
 import type { Camera } from './camera.ts';
-import { type Dot, polygonPath, smoothLine } from './outline.ts';
+import { type Dot, polygonPath, smoothLine } from './path.ts';
 import type { Hand, Skeleton } from './skeleton.ts';
 import { along, between, type Point, point } from './space.ts';
 

@@ -2,11 +2,12 @@
 import type { Figure, LimbAngle, MiddleAngle } from '../model/figure.ts';
 import { LIMB_ANGLES } from '../model/figure.ts';
 import type { Sides } from '../units/side.ts';
+import type { Gap } from './contacts.ts';
 import { figureSvg } from './drawing.ts';
 import { type Settled, type SettledFigure, settledFigure } from './settle.ts';
-import { type Hand, limbAt, middleAt } from './skeleton.ts';
+import { type Hand, limbAt, middleAt, ROOT_AT } from './skeleton.ts';
 
-export type { Hand, Settled, SettledFigure };
+export type { Gap, Hand, Settled, SettledFigure };
 export { figureSvg };
 
 /** What of a level its figure hangs on. */
@@ -35,4 +36,9 @@ export function angleIn({ stance }: Settled, angle: LimbAngle | MiddleAngle, han
   const isOfLimb = (LIMB_ANGLES as readonly string[]).includes(angle);
   const index = isOfLimb ? limbAt(hand, angle as LimbAngle) : middleAt(angle as MiddleAngle);
   return Math.round(stance[index] as number) + 0;
+}
+
+/** How far the whole body leans forwards in a pose, in whole degrees. */
+export function leanIn({ stance }: Settled): number {
+  return Math.round((-(stance[ROOT_AT.turnZ] as number) * 180) / Math.PI) + 0;
 }

@@ -1,12 +1,7 @@
-// Outlines on the paper: a limb as a tube along its stations, an ellipsoid, a box, a hull; and how
-// they are written as an SVG path. One unit is a thousandth of stature.
+// Outlines on the paper: a limb as a tube along its stations, an ellipsoid, a box, a hull.
 import type { Camera, Spot } from './camera.ts';
+import { type Dot, ovalPath } from './path.ts';
 import { along, type Frame, type Point, point } from './space.ts';
-
-export interface Dot {
-  readonly x: number;
-  readonly y: number;
-}
 
 /** A cross-section of a body part: its middle, its axes, and the flesh in front, behind and to the sides. */
 export interface Station {
@@ -16,8 +11,6 @@ export interface Station {
   readonly back: number;
   readonly side: number;
 }
-
-export const UNIT = 1000;
 
 /** The outline of a tube through its stations, as seen; closed, and the same way round as all others. */
 export function tube(stations: readonly Station[], camera: Camera, endRound = 1): readonly Dot[] {
@@ -107,6 +100,25 @@ export function ellipsoid(
   });
 }
 
+/** An ellipsoid as seen, as a path: an ellipse through the ends of two conjugate radii. */
+export function ellipse(middle: Point, frame: Frame, half: Point, camera: Camera): string {
+  // The shadow of an ellipsoid has the sum of its axes' squares for its matrix; its root gives the radii.
+  let [xx, xy, yy] = [0, 0, 0];
+  for (const [axis, h] of [
+    [frame.x, half.x],
+    [frame.y, half.y],
+    [frame.z, half.z],
+  ] as const) {
+    const seen = camera(axis);
+    xx += (h * seen.x) ** 2;
+    xy += h * h * seen.x * seen.y;
+    yy += (h * seen.y) ** 2;
+  }
+  const one = { x: Math.sqrt(xx), y: xy / (Math.sqrt(xx) || 1) };
+  const two = { x: 0, y: Math.sqrt(Math.max(0, yy - one.y * one.y)) };
+  return ovalPath(camera(middle), one, two);
+}
+
 /** The convex hull, by Andrew's monotone chain (1979). */
 export function hull(dots: readonly Dot[]): readonly Dot[] {
   const sorted = [...dots].sort((a, b) => a.x - b.x || a.y - b.y);
@@ -122,113 +134,25 @@ export function hull(dots: readonly Dot[]): readonly Dot[] {
   return [...half(sorted), ...half(sorted.reverse())];
 }
 
+/** How far a corner may stand out and still be left out: a fifth of a millimetre on a picture of 10 cm. */
+const FLAT = 0.002;
+
+/** A hull without the corners that hardly stand out. */
+export function fewer(dots: readonly Dot[]): readonly Dot[] {
+  const kept = [...dots];
+  for (;;) {
+    const heights = kept.map((dot, i) => {
+      const [a, b] = [kept.at(i - 1) as Dot, kept[(i + 1) % kept.length] as Dot];
+      return Math.abs(cross(a, dot, b)) / (Math.hypot(b.x - a.x, b.y - a.y) || 1);
+    });
+    const least = Math.min(...heights);
+    if (kept.length <= 4 || least > FLAT) return kept;
+    kept.splice(heights.indexOf(least), 1);
+  }
+}
+
 function cross(a: Dot, b: Dot, c: Dot): number {
   return (b.x - a.x) * (c.y - a.y) - (b.y - a.y) * (c.x - a.x);
-}
-
-function area(dots: readonly Dot[]): number {
-  return dots.reduce((sum, { x, y }, i) => {
-    const next = dots[(i + 1) % dots.length] as Dot;
-    return sum + x * next.y - next.x * y;
-  }, 0);
-}
-
-interface Pen {
-  /** A command to the last of its dots, the others being its handles. */
-  readonly to: (command: string, dots: readonly Dot[]) => void;
-  readonly open: () => string;
-  readonly closed: () => string;
-}
-
-/** Writes a path in whole thousandths and in steps from dot to dot: short, and everywhere the same. */
-function penAt(dot: Dot): Pen {
-  let at = { x: round(dot.x), y: round(dot.y) };
-  let path = `M${at.x} ${at.y}`;
-  return {
-    to: (command, dots) => {
-      const steps = dots.map(({ x, y }) => `${round(x) - at.x} ${round(y) - at.y}`);
-      path += command + steps.join(' ');
-      const { x, y } = dots.at(-1) as Dot;
-      at = { x: round(x), y: round(y) };
-    },
-    open: () => path.replaceAll(' -', '-'),
-    closed: () => `${path}z`.replaceAll(' -', '-'),
-  };
-}
-
-function round(value: number): number {
-  return Math.round(value * UNIT) + 0;
-}
-
-/** Always the same way round, so that overlapping pieces of one path make one shape. */
-function wayRound(dots: readonly Dot[]): readonly Dot[] {
-  return area(dots) < 0 ? [...dots].reverse() : dots;
-}
-
-/** A closed smooth curve through points (Catmull and Rom 1974). */
-export function smoothPath(dots: readonly Dot[]): string {
-  const row = wayRound(dots);
-  const n = row.length;
-  return curve((i) => row[(i + n) % n] as Dot, n, true);
-}
-
-/** An open smooth curve through points. */
-export function smoothLine(dots: readonly Dot[]): string {
-  const last = dots.length - 1;
-  return curve((i) => dots[Math.max(0, Math.min(last, i))] as Dot, last, false);
-}
-
-function curve(at: (i: number) => Dot, pieces: number, isClosed: boolean): string {
-  const pen = penAt(at(0));
-  for (let i = 0; i < pieces; i += 1) {
-    const [a, b, c, d] = [at(i - 1), at(i), at(i + 1), at(i + 2)];
-    const one = { x: b.x + (c.x - a.x) / 6, y: b.y + (c.y - a.y) / 6 };
-    const two = { x: c.x - (d.x - b.x) / 6, y: c.y - (d.y - b.y) / 6 };
-    // Where one piece follows another, SVG mirrors the first handle itself.
-    if (i === 0) pen.to('c', [one, two, c]);
-    else pen.to('s', [two, c]);
-  }
-  return isClosed ? pen.closed() : pen.open();
-}
-
-export function polygonPath(dots: readonly Dot[]): string {
-  return lines(wayRound(dots)).closed();
-}
-
-export function linePath(dots: readonly Dot[]): string {
-  return lines(dots).open();
-}
-
-function lines([first, ...rest]: readonly Dot[]): Pen {
-  const pen = penAt(first as Dot);
-  for (const dot of rest) pen.to('l', [dot]);
-  return pen;
-}
-
-/** A polygon with its corners rounded off by up to a length. */
-export function roundedPath(dots: readonly Dot[], by: number): string {
-  const row = wayRound(dots);
-  const n = row.length;
-  const toward = (from: Dot, to: Dot) => {
-    const length = Math.hypot(to.x - from.x, to.y - from.y) || 1;
-    const share = Math.min(by, length / 2) / length;
-    return { x: from.x + (to.x - from.x) * share, y: from.y + (to.y - from.y) * share };
-  };
-  const corner = (i: number) => {
-    const [before, dot, next] = [row[(i + n - 1) % n], row[i % n], row[(i + 1) % n]] as [
-      Dot,
-      Dot,
-      Dot,
-    ];
-    return [toward(dot, before), dot, toward(dot, next)] as const;
-  };
-  const pen = penAt(corner(0)[0]);
-  for (let i = 0; i < n; i += 1) {
-    const [from, dot, to] = corner(i);
-    if (i > 0) pen.to('l', [from]);
-    pen.to('q', [dot, to]);
-  }
-  return pen.closed();
 }
 
 /** A box given by two opposite corners in the room, as seen. */

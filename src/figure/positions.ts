@@ -147,3 +147,8 @@ export const NEUTRAL: Readonly<Record<string, Position>> = {
     feet: 'free',
   },
 };
+
+/** Whether a figure can draw a position: the shipped ones, but none of a practice's own. */
+export function isDrawnPosition(position: string): boolean {
+  return Object.hasOwn(NEUTRAL, position);
+}

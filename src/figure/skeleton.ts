@@ -5,10 +5,10 @@ import { BALL_AHEAD, COLLAR_BONE, HALF_HIPS, HEEL_BEHIND, LENGTHS, TRUNK_PIECE }
 import {
   after,
   along,
+  bent,
   type Frame,
   halfTurn,
   type Point,
-  plus,
   point,
   turnAbout,
   turnZxy,
@@ -27,32 +27,63 @@ const LIMB = LIMB_ANGLES.length;
 export const STANCE_LENGTH = ROOT + 2 * LIMB + MIDDLE_ANGLES.length;
 export const ROOT_AT = { x: 0, y: 1, z: 2, turnX: 3, turnY: 4, turnZ: 5 } as const;
 
+const LIMB_INDEX = Object.fromEntries(LIMB_ANGLES.map((angle, i) => [angle, i])) as Readonly<
+  Record<LimbAngle, number>
+>;
+
 export function limbAt(hand: Hand, angle: LimbAngle): number {
-  return ROOT + (hand === 'right' ? 0 : LIMB) + LIMB_ANGLES.indexOf(angle);
+  return ROOT + (hand === 'right' ? 0 : LIMB) + LIMB_INDEX[angle];
 }
 
 export function middleAt(angle: MiddleAngle): number {
   return ROOT + 2 * LIMB + MIDDLE_ANGLES.indexOf(angle);
 }
 
-/** One arm and one leg, as points and the axes of their segments. */
-export interface Limbs {
+/** One leg, as points and the axes of its segments. */
+interface Leg {
   readonly hip: Point;
   readonly knee: Point;
   readonly ankle: Point;
   readonly heel: Point;
   readonly ball: Point;
   readonly toe: Point;
+  readonly thigh: Frame;
+  readonly shank: Frame;
+  readonly foot: Frame;
+}
+
+interface Arm {
   readonly shoulder: Point;
   readonly elbow: Point;
   readonly wrist: Point;
   readonly fingertip: Point;
-  readonly thigh: Frame;
-  readonly shank: Frame;
-  readonly foot: Frame;
   readonly upperArm: Frame;
   readonly forearm: Frame;
   readonly palm: Frame;
+}
+
+export interface Limbs extends Leg, Arm {}
+
+/** Written out, since a fit does it thousands of times. */
+function limbsOf(leg: Leg, arm: Arm): Limbs {
+  return {
+    hip: leg.hip,
+    knee: leg.knee,
+    ankle: leg.ankle,
+    heel: leg.heel,
+    ball: leg.ball,
+    toe: leg.toe,
+    thigh: leg.thigh,
+    shank: leg.shank,
+    foot: leg.foot,
+    shoulder: arm.shoulder,
+    elbow: arm.elbow,
+    wrist: arm.wrist,
+    fingertip: arm.fingertip,
+    upperArm: arm.upperArm,
+    forearm: arm.forearm,
+    palm: arm.palm,
+  };
 }
 
 export interface Skeleton {
@@ -72,14 +103,14 @@ export interface Skeleton {
 /** How a limb is read out of a stance. */
 type LimbReader = (angle: LimbAngle) => number;
 
-function legOf(root: Point, pelvis: Frame, of: LimbReader, side: number) {
+function legOf(root: Point, pelvis: Frame, of: LimbReader, side: number): Leg {
   const hip = along(root, pelvis, point(0, 0, side * HALF_HIPS));
   const thigh = after(
     pelvis,
     turnZxy(of('hip_flexion'), -side * of('hip_abduction'), -side * of('hip_rotation')),
   );
   const knee = along(hip, thigh, point(0, -LENGTHS.thigh));
-  const shank = after(thigh, turnZxy(-of('knee_flexion'), 0, 0));
+  const shank = bent(thigh, -of('knee_flexion'));
   const ankle = along(knee, shank, point(0, -LENGTHS.shank));
   const foot = after(shank, turnZxy(of('ankle_dorsiflexion'), 0, -side * of('foot_eversion')));
   const sole = (ahead: number) => along(ankle, foot, point(ahead, -LENGTHS.footHeight));
@@ -89,7 +120,7 @@ function legOf(root: Point, pelvis: Frame, of: LimbReader, side: number) {
   return { hip, thigh, knee, shank, ankle, foot, heel, ball, toe };
 }
 
-function armOf(collar: Point, chest: Frame, of: LimbReader, side: number) {
+function armOf(collar: Point, chest: Frame, of: LimbReader, side: number): Arm {
   const bone = turnZxy(0, -side * of('shrug'), side * of('shoulder_forward'));
   const shoulder = along(collar, after(chest, bone), point(0, 0, side * COLLAR_BONE));
   const upperArm = after(
@@ -101,20 +132,22 @@ function armOf(collar: Point, chest: Frame, of: LimbReader, side: number) {
     ),
   );
   const elbow = along(shoulder, upperArm, point(0, -LENGTHS.upperArm));
-  const forearm = after(upperArm, turnZxy(of('elbow_flexion'), 0, 0));
+  const forearm = bent(upperArm, of('elbow_flexion'));
   const wrist = along(elbow, forearm, point(0, -LENGTHS.forearm));
-  const palm = after(forearm, turnZxy(-of('wrist_flexion'), 0, 0));
+  const palm = bent(forearm, -of('wrist_flexion'));
   const fingertip = along(wrist, palm, point(0, -LENGTHS.hand));
   return { shoulder, upperArm, elbow, forearm, wrist, palm, fingertip };
+}
+
+const sideOf = (hand: Hand) => (hand === 'right' ? 1 : -1);
+
+function readerOf(stance: Stance, hand: Hand): LimbReader {
+  return (angle) => stance[limbAt(hand, angle)] as number;
 }
 
 /** The skeleton of a stance; `base` is how the position's body lies in the room before any leaning. */
 export function skeletonOf(stance: Stance, base: Frame): Skeleton {
   const at = (index: number) => stance[index] as number;
-  const limb =
-    (hand: Hand): LimbReader =>
-    (angle) =>
-      at(limbAt(hand, angle));
   const middle = (angle: MiddleAngle) => at(middleAt(angle));
   const root = point(at(ROOT_AT.x), at(ROOT_AT.y), at(ROOT_AT.z));
   const turn = point(at(ROOT_AT.turnX), at(ROOT_AT.turnY), at(ROOT_AT.turnZ));
@@ -131,12 +164,13 @@ export function skeletonOf(stance: Stance, base: Frame): Skeleton {
   const nod = halfTurn(
     turnZxy(-middle('neck_flexion'), middle('neck_side_bend'), -middle('neck_rotation')),
   );
-  const neck = after(after(chest, nod), turnZxy(middle('chin_back'), 0, 0));
-  const head = after(after(chest, nod), nod);
+  const nape = after(chest, nod);
+  const neck = bent(nape, middle('chin_back'));
+  const head = after(nape, nod);
   const neckTop = along(collar, neck, point(0, LENGTHS.neck));
   const limbs = (hand: Hand): Limbs => {
-    const side = hand === 'right' ? 1 : -1;
-    return { ...legOf(root, pelvis, limb(hand), side), ...armOf(collar, chest, limb(hand), side) };
+    const [of, side] = [readerOf(stance, hand), sideOf(hand)];
+    return limbsOf(legOf(root, pelvis, of, side), armOf(collar, chest, of, side));
   };
   return {
     right: limbs('right'),
@@ -146,7 +180,38 @@ export function skeletonOf(stance: Stance, base: Frame): Skeleton {
     neckTop,
     neck,
     head,
-    headMiddle: plus(neckTop, along(point(0, 0), head, point(0.012, LENGTHS.head / 2))),
+    headMiddle: along(neckTop, head, point(0.012, LENGTHS.head / 2)),
     vertex: along(neckTop, head, point(0, LENGTHS.head)),
+  };
+}
+
+const FIRST_OF_ARM = LIMB_ANGLES.indexOf('shoulder_flexion');
+
+/** The skeleton of a stance that differs from that of `body` at one index: a limb's angle moves that limb alone. */
+export function skeletonChangedAt(
+  index: number,
+  body: Skeleton,
+  stance: Stance,
+  base: Frame,
+): Skeleton {
+  const ofLimb = index - LIMB_AT;
+  if (ofLimb < 0 || ofLimb >= 2 * LIMB) return skeletonOf(stance, base);
+  const hand: Hand = ofLimb < LIMB ? 'right' : 'left';
+  const [of, side] = [readerOf(stance, hand), sideOf(hand)];
+  const before = body[hand];
+  const limbs =
+    ofLimb % LIMB < FIRST_OF_ARM
+      ? limbsOf(legOf(body.spine[0], body.trunk[0], of, side), before)
+      : limbsOf(before, armOf(body.spine[3], body.trunk[2], of, side));
+  return {
+    right: hand === 'right' ? limbs : body.right,
+    left: hand === 'left' ? limbs : body.left,
+    spine: body.spine,
+    trunk: body.trunk,
+    neckTop: body.neckTop,
+    neck: body.neck,
+    head: body.head,
+    headMiddle: body.headMiddle,
+    vertex: body.vertex,
   };
 }

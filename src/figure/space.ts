@@ -45,8 +45,12 @@ export function between(a: Point, b: Point, share: number): Point {
 }
 
 /** A point given along a frame's axes, from an origin, as a point of the room. */
-export function along(origin: Point, frame: Frame, at: Point): Point {
-  return plus(origin, turned(frame, at));
+export function along(origin: Point, { x, y, z }: Frame, at: Point): Point {
+  return {
+    x: origin.x + x.x * at.x + y.x * at.y + z.x * at.z,
+    y: origin.y + x.y * at.x + y.y * at.y + z.y * at.z,
+    z: origin.z + x.z * at.x + y.z * at.y + z.z * at.z,
+  };
 }
 
 function turned({ x, y, z }: Frame, at: Point): Point {
@@ -78,13 +82,26 @@ export function turnAbout(axis: Point): Frame {
 
 const RADIANS = Math.PI / 180;
 
-/** Turns about the frame's own axes by degrees, the z axis first, then x, then y. */
+/** Turns about the frame's own axes by degrees, the z axis first, then x, then y; written out, since every fit does it thousands of times. */
 export function turnZxy(aboutZ: number, aboutX: number, aboutY: number): Frame {
-  const z = turnAbout(point(0, 0, aboutZ * RADIANS));
-  if (aboutX === 0 && aboutY === 0) return z;
-  const x = turnAbout(point(aboutX * RADIANS, 0, 0));
-  const y = turnAbout(point(0, aboutY * RADIANS, 0));
-  return after(after(z, x), y);
+  const [cz, sz] = [Math.cos(aboutZ * RADIANS), Math.sin(aboutZ * RADIANS)];
+  const [cx, sx] = [Math.cos(aboutX * RADIANS), Math.sin(aboutX * RADIANS)];
+  const [cy, sy] = [Math.cos(aboutY * RADIANS), Math.sin(aboutY * RADIANS)];
+  return {
+    x: point(cz * cy - sz * sx * sy, sz * cy + cz * sx * sy, -cx * sy),
+    y: point(-sz * cx, cz * cx, sx),
+    z: point(cz * sy + sz * sx * cy, sz * sy - cz * sx * cy, cx * cy),
+  };
+}
+
+/** A frame turned by degrees about its own z axis alone, as a hinge is. */
+export function bent({ x, y, z }: Frame, degrees: number): Frame {
+  const [c, s] = [Math.cos(degrees * RADIANS), Math.sin(degrees * RADIANS)];
+  return {
+    x: { x: x.x * c + y.x * s, y: x.y * c + y.y * s, z: x.z * c + y.z * s },
+    y: { x: y.x * c - x.x * s, y: y.y * c - x.y * s, z: y.z * c - x.z * s },
+    z,
+  };
 }
 
 /** The turn that, done twice, is this one. */

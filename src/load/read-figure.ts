@@ -19,7 +19,7 @@ import {
   type Shown,
   type View,
 } from '../model/figure.ts';
-import { parseAngle } from '../units/measure.ts';
+import { parseAngle, parseTilt } from '../units/measure.ts';
 import {
   type At,
   entries,
@@ -43,10 +43,10 @@ export function readFigure(at: At<FigureFile> | undefined): Figure | null {
     place: at.keyPlace ?? placeOf(at),
     view: (wordUnder(at, 'view') ?? 'side') as View,
     shown: (wordUnder(at, 'show') ?? 'whole') as Shown,
-    tilt: quantity(under(at, 'tilt'), parseAngle) ?? 0,
+    tilt: quantity(under(at, 'tilt'), parseTilt) ?? 0,
     position: wordUnder(at, 'position') ?? null,
     props: entries(under(at, 'props')).flatMap(readProps),
-    start: readPose(under(at, 'start'), placeOf(at)),
+    start: readPose(under(at, 'start'), at.keyPlace ?? placeOf(at)),
     end: end ? readPose(end, placeOf(end)) : null,
   };
 }
@@ -54,13 +54,15 @@ export function readFigure(at: At<FigureFile> | undefined): Figure | null {
 function readPose(at: At<PoseFile> | undefined, place: Place): Pose {
   const places = new Map<string, Place>();
   const other = under(at, 'other');
+  const restsOn = under(at, 'rests_on');
+  if (restsOn) places.set('rests_on', placeOf(restsOn));
   return {
-    place: at ? placeOf(at) : place,
+    place: at?.keyPlace ?? place,
     limb: readLimb(at, '', places),
     other: readLimb(other, 'other.', places),
     middle: readAngles<MiddleAngle>(at, MIDDLE_ANGLES, '', places),
     lean: quantity(under(at, 'lean'), parseAngle) ?? null,
-    restsOn: under(at, 'rests_on') ? (textsUnder(at, 'rests_on') as readonly Rest[]) : null,
+    restsOn: restsOn ? (textsUnder(at, 'rests_on') as readonly Rest[]) : null,
     keyPlaces: places,
   };
 }
@@ -102,9 +104,10 @@ function readAngles<K extends AngleName>(
 
 /** A thing by its word, or things by their keys with the places where they are. */
 function readProps(at: At<PropFile | string>): readonly Prop[] {
-  if (!isGroup(at)) return [{ name: textOf(at) as PropName, at: [] }];
+  if (!isGroup(at)) return [{ name: textOf(at) as PropName, at: [], place: placeOf(at) }];
   return pairs(at).map((one) => {
     const words = isList(one) ? entries(one as At<readonly unknown[]>).map(textOf) : [textOf(one)];
-    return { name: one.key as PropName, at: words as readonly PropPlace[] };
+    const at = words as readonly PropPlace[];
+    return { name: one.key as PropName, at, place: one.keyPlace ?? placeOf(one) };
   });
 }

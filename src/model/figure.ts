@@ -144,6 +144,7 @@ export interface Prop {
   readonly name: PropName;
   /** Empty where the thing stands where the body touches it. */
   readonly at: readonly PropPlace[];
+  readonly place: Place;
 }
 
 /** What one limb does, or the worked one. */
@@ -154,6 +155,7 @@ export interface LimbPose {
 }
 
 export interface Pose {
+  /** Where `start` or `end` stands. */
   readonly place: Place;
   readonly limb: LimbPose;
   /** What the other limb does: the one that is not worked, or the farther one. */

@@ -135,6 +135,15 @@ export function parseAngle(text: string): Reading<number> {
   return read(sign === '-' && Number(size) !== 0 ? -Number(size) : Number(size));
 }
 
+/** `20`: by how many degrees an eye looks down, at most from straight above. */
+export function parseTilt(text: string): Reading<number> {
+  const angle = parseAngle(text);
+  if (!angle.ok) return misread(angle.misread.check, angle.misread.says, '20');
+  if (angle.value < 0 || angle.value > 90)
+    return misread('out-of-range', `says ${text}, but is from 0 to 90 degrees`, '20');
+  return angle;
+}
+
 /** `2 days`: every other day is 2. */
 export function parseEvery(text: string): Reading<number> {
   const match = /^([^a-z]*[^a-z\s])\s*days?$/i.exec(text);

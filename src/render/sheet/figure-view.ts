@@ -20,12 +20,9 @@ export function figureView(
   if (!figure || !settled) return null;
   const isHeld = figure.end === null && isHeldStill(level);
   const { alt, caption } = figureText(words, { level, name, figure, settled, sides, isHeld });
-  // A figure is drawn with the worked limb on the right: on the left it is its mirror image. Where no
-  // side is named, a page that reads from right to left gets a body that faces its way.
-  const isMirrored =
-    level.sides === 'each'
-      ? sides[0] === 'left'
-      : level.sides === 'middle' && words.direction === 'rtl';
+  // A figure is drawn with the worked limb on the right: on the left it is its mirror image. Nothing
+  // else turns it round, not even a page that reads from right to left: the words tell of its sides.
+  const isMirrored = level.sides === 'each' && sides[0] === 'left';
   const svg = figureSvg({
     figure,
     settled,

@@ -1,5 +1,6 @@
 // The page of `carryover figure`: every level's figure with its words, as large as it can be looked at
 // and as small as it gets. For the practitioner at work; it is no handout.
+import { gapSentences } from '../../check/pose-unreached.ts';
 import { restingFigure } from '../../figure/figure.ts';
 import type { Exercise, Level } from '../../model/exercise.ts';
 import type { Words } from '../words/words.ts';
@@ -22,7 +23,7 @@ export interface FigureOnPage {
   readonly drawing: PictureView;
   /** Said where the sheet shows a picture of the practice's own instead. */
   readonly note: string | null;
-  /** What the body could not reach or rest on, in the figure's own frame: the worked limb is the right one. */
+  /** What the body could not reach or rest on. */
   readonly lacks: readonly string[];
 }
 
@@ -48,9 +49,8 @@ function figuresOf(words: Words, exercise: string, level: Level): readonly Figur
     const id = [exercise, level.id, side].filter((one) => one !== null).join('.');
     const note = level.picture === null ? null : words.say('figure.page-picture');
     const settled = level.figure && restingFigure(level.figure, level);
-    const lacks = [settled?.start, settled?.end].flatMap(
-      (pose) => pose?.shortfalls.map(({ key, by }) => `${key} by ${(by * 100).toFixed(1)} %`) ?? [],
-    );
+    const gaps = [settled?.start, settled?.end].flatMap((pose) => pose?.shortfalls ?? []);
+    const lacks = gapSentences(gaps);
     return [{ id, name, drawing, note, lacks }];
   });
 }
