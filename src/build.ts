@@ -1,7 +1,9 @@
 // The pipeline as one table of contents: folder → practice → exercises → plans → numbers → checks.
 // No command, terminal or clock is known here; what was found comes back as values.
+import { checkFigures } from './check/figure-checks.ts';
 import { checkFolder } from './check/folder-checks.ts';
-import { checkPlan } from './check/plan-checks.ts';
+import { impossibleJoints } from './check/joint-range.ts';
+import { asSet, checkPlan } from './check/plan-checks.ts';
 import { settingFindings } from './check/practice-settings.ts';
 import { levelsWithoutTime } from './compute/item-week.ts';
 import type { PlanNumbers } from './compute/numbers.ts';
@@ -94,6 +96,7 @@ export function compile(folder: Folder, named: Named | null, onPlan: OnPlan = ()
   });
   const kept = plans.filter(({ plan }) => named !== null || !plan?.closed);
   for (const plan of kept) found.push(...plan.findings);
+  found.push(...figureFindings(library, named, practice).filter((one) => !isTold(one, found)));
   const inFolder = folderFindings(folder, settings, library, plans, named === null);
   // A value that is a mistake is not also a telephone number.
   const ofFolder = inFolder.filter(
@@ -116,12 +119,44 @@ export function compile(folder: Folder, named: Named | null, onPlan: OnPlan = ()
   };
 }
 
+/** What is found in the figures of the exercises that were asked for, or of all. */
+function figureFindings(
+  library: Library,
+  named: Named | null,
+  practice: Practice,
+): readonly Finding[] {
+  const found = (named?.exercises ?? library.ids).flatMap((id) => {
+    const { exercise, findings = [] } = library.load(id) ?? {};
+    const isSound = !findings.some(({ severity }) => severity === 'error');
+    return exercise ? checkFigures(exercise, practice, isSound) : [];
+  });
+  return asSet(found, practice);
+}
+
+/** Whether a plan has told of it already, and perhaps accepted it. */
+function isTold(one: Finding, found: readonly Finding[]): boolean {
+  return found.some(
+    ({ check, place }) =>
+      check === one.check &&
+      place.source === one.place.source &&
+      place.start === one.place.start &&
+      place.end === one.place.end,
+  );
+}
+
 /** The library with what only the finished doses of a sound exercise show. */
 function withDoses(library: Library, practice: Practice): Library {
   const judgedById = new Map<string, LoadedExercise>();
   const judge = (one: LoadedExercise): LoadedExercise =>
-    one.exercise && one.findings.length === 0
-      ? { ...one, findings: levelsWithoutTime(one.exercise, practice) }
+    one.exercise
+      ? {
+          ...one,
+          findings: [
+            ...one.findings,
+            ...impossibleJoints(one.exercise),
+            ...(one.findings.length === 0 ? levelsWithoutTime(one.exercise, practice) : []),
+          ],
+        }
       : one;
   return {
     ...library,

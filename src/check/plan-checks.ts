@@ -10,6 +10,7 @@ import { datesUnlikely } from './dates-unlikely.ts';
 import { easyWeekEmpty } from './easy-week-empty.ts';
 import { entryChangesNothing } from './entry-changes-nothing.ts';
 import { gateAboveStop } from './gate-above-stop.ts';
+import { FIGURE_CHECKS } from './figure-checks.ts';
 import { gateOutOfReach } from './gate-out-of-reach.ts';
 import { kitMissing } from './kit-missing.ts';
 import { longSession } from './long-session.ts';
@@ -52,6 +53,7 @@ export const PLAN_CHECKS: readonly PlanCheck[] = [
   { check: 'start-before-visit', settings: {}, find: startBeforeVisit },
   { check: 'dates-unlikely', settings: {}, find: datesUnlikely },
   { check: 'sheet-runs-out', settings: SHEET_RUNS_OUT_SETTINGS, find: sheetRunsOut },
+  ...FIGURE_CHECKS,
 ];
 
 /** Every check that has numbers to set. */

@@ -96,6 +96,7 @@ const IDS: Readonly<Record<string, readonly Own[]>> = {
   build: ['plans'],
   diff: ['plans'],
   handover: ['plans'],
+  figure: ['exercises'],
   show: ['plans'],
   explain: ['checks'],
 };

@@ -438,6 +438,25 @@ export const CHECKS = {
     'An easy week eases nothing of what is done in it.',
     'Name sets, reps, hold or time under easy_weeks, whichever its doses have, or drop the week. Half of one set is still one set.',
   ),
+  'joint-range': warning(
+    'A figure draws a joint further than it normally goes. What is drawn is what a person tries to do.',
+    'Draw less, unless this exercise means it; then accept it in the plan.',
+    'The larger of two published values: American Academy of Orthopaedic Surgeons 1965, as in Norkin CC, White DJ, Measurement of Joint Motion, app. A; US 38 CFR 4.71a, Plates I and II. Spine, foot and shoulder blade: from memory. Chin, and the arm across the body: common practice, no source.',
+  ),
+  'joint-impossible': error(
+    'A figure draws a joint further than any goes: more than 25 degrees beyond its normal range.',
+    'Look for a lost minus sign, or a digit too many. "carryover explain joint-range" names the sources of the normal ranges.',
+    'Normal ranges as for joint-range; the 25 degrees are common practice, no source.',
+  ),
+  'pose-unreached': warning(
+    'The body of a figure cannot be where it is said to be: with the angles that are given, a hand, a foot or the trunk ends short of what it has to touch, or goes through it.',
+    'Leave out one of the angles on the way to it, so that the body finds it itself, or put the hand or foot somewhere else. "carryover figure" shows what comes of it.',
+    'Lengths of the body: Drillis R, Contini R, Body Segment Parameters, New York University 1966. Less than 1 cm on a body of 170 cm counts as reached: common practice, no source.',
+  ),
+  'figure-does-not-fit': warning(
+    'Something is written in a figure that has no place in it, such as a wall that nothing touches, or a position that no figure knows. It would be left out without a word.',
+    'Write what it belongs to, or delete it.',
+  ),
   'accept-settles-nothing': note(
     'An accept names a check that finds nothing where it stands.',
     'Delete it, or move it to the item, part or session that it is about.',

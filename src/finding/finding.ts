@@ -65,7 +65,9 @@ export function inOrder(findings: readonly Finding[]): Finding[] {
       left.line - right.line ||
       left.column - right.column ||
       compareText(a.check, b.check) ||
-      compareText(a.message, b.message)
+      compareText(a.message, b.message) ||
+      // What one plan accepts and another does not is open.
+      Number(a.accepted !== null) - Number(b.accepted !== null)
     );
   });
   return sorted.filter((one, i) => {

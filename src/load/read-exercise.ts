@@ -9,6 +9,7 @@ import {
   type Picture,
   type Purpose,
 } from '../model/exercise.ts';
+import type { Figure } from '../model/figure.ts';
 import {
   EMPTY_DOSE,
   hasShape,
@@ -37,6 +38,7 @@ import type { Folder } from './folder.ts';
 import { isKnown, knownWords } from './known-words.ts';
 import { readPicture } from './pictures.ts';
 import { readBounds, readDose, readMoveOnWhen } from './read-dose.ts';
+import { readFigure } from './read-figure.ts';
 import type { ExerciseFile, LevelFile } from './written.ts';
 import type { YamlFile } from './yaml-file.ts';
 
@@ -129,6 +131,7 @@ const DEFAULTS = {
   easier: null as string | null,
   harder: null as string | null,
   picture: null as Picture | null,
+  figure: null as Figure | null,
 };
 
 /** What a level or an exercise says itself: a key that is not written is not there, so that it overrides nothing. */
@@ -175,6 +178,12 @@ function readShared(
   }
   const picture = readPicture(under(one, 'picture'), setting.folder);
   if (picture) shared.picture = picture;
+  const figure = readFigure(under(one, 'figure'));
+  if (figure) {
+    shared.figure = figure;
+    // A level's own figure is nearer than a picture of the whole exercise.
+    if (!under(one, 'picture')) shared.picture = null;
+  }
   return shared;
 }
 

@@ -5,6 +5,25 @@ export type CheckSettingFile =
   | {
       [k: string]: string | number;
     };
+export type PropFile =
+  | string
+  | {
+      chair?: string | string[];
+      worktop?: string | string[];
+      table?: string | string[];
+      wall?: string | string[];
+      step?: string | string[];
+      bed?: string | string[];
+      mat?: string | string[];
+      pillow?: string | string[];
+      towel?: string | string[];
+      roll?: string | string[];
+      band?: string | string[];
+      weight?: string | string[];
+      stick?: string | string[];
+      ball?: string | string[];
+      bag?: string | string[];
+    };
 
 export interface Files {
   practice: PracticeFile;
@@ -102,12 +121,133 @@ export interface ExerciseFile {
   easier?: string | number | boolean;
   harder?: string | number | boolean;
   picture?: string;
+  figure?: FigureFile;
   dose?: DoseFile;
   levels: LevelFile[];
 }
 export interface MusclesFile {
   prime?: (string | number | boolean)[];
   assist?: (string | number | boolean)[];
+}
+export interface FigureFile {
+  view?: 'side' | 'front' | 'back' | 'above';
+  show?: 'whole' | 'upper-body' | 'head' | 'arm' | 'legs' | 'lower-leg';
+  tilt?: number | string;
+  position?:
+    | 'supine'
+    | 'crook-lying'
+    | 'prone'
+    | 'side-lying'
+    | 'hands-and-knees'
+    | 'sitting'
+    | 'long-sitting'
+    | 'half-kneeling'
+    | 'kneeling'
+    | 'standing'
+    | 'walking';
+  props?: PropFile[];
+  start?: PoseFile;
+  end?: PoseFile;
+}
+export interface PoseFile {
+  hand?:
+    | 'floor'
+    | 'wall'
+    | 'worktop'
+    | 'chair'
+    | 'hip'
+    | 'thigh'
+    | 'knee'
+    | 'foot'
+    | 'belly'
+    | 'chest'
+    | 'other-shoulder'
+    | 'other-elbow'
+    | 'head'
+    | 'other-ear'
+    | 'neck'
+    | 'back'
+    | 'free';
+  foot?: 'floor' | 'toes' | 'heel' | 'step' | 'wall' | 'other-foot' | 'other-knee' | 'free';
+  rests_on?: (
+    | 'feet'
+    | 'foot'
+    | 'other-foot'
+    | 'toes'
+    | 'knees'
+    | 'knee'
+    | 'other-knee'
+    | 'seat'
+    | 'heels'
+    | 'back'
+    | 'upper-back'
+    | 'front'
+    | 'side'
+    | 'other-side'
+    | 'hands'
+    | 'hand'
+    | 'other-hand'
+    | 'forearms'
+    | 'forearm'
+    | 'other-forearm'
+    | 'wall'
+  )[];
+  other?: OtherLimbFile;
+  trunk_flexion?: number | string;
+  trunk_side_bend?: number | string;
+  trunk_rotation?: number | string;
+  neck_flexion?: number | string;
+  neck_side_bend?: number | string;
+  neck_rotation?: number | string;
+  chin_back?: number | string;
+  lean?: number | string;
+  hip_flexion?: number | string;
+  hip_abduction?: number | string;
+  hip_rotation?: number | string;
+  knee_flexion?: number | string;
+  ankle_dorsiflexion?: number | string;
+  foot_eversion?: number | string;
+  shoulder_flexion?: number | string;
+  shoulder_abduction?: number | string;
+  shoulder_rotation?: number | string;
+  elbow_flexion?: number | string;
+  wrist_flexion?: number | string;
+  shrug?: number | string;
+  shoulder_forward?: number | string;
+}
+export interface OtherLimbFile {
+  hand?:
+    | 'floor'
+    | 'wall'
+    | 'worktop'
+    | 'chair'
+    | 'hip'
+    | 'thigh'
+    | 'knee'
+    | 'foot'
+    | 'belly'
+    | 'chest'
+    | 'other-shoulder'
+    | 'other-elbow'
+    | 'head'
+    | 'other-ear'
+    | 'neck'
+    | 'back'
+    | 'free';
+  foot?: 'floor' | 'toes' | 'heel' | 'step' | 'wall' | 'other-foot' | 'other-knee' | 'free';
+  hip_flexion?: number | string;
+  hip_abduction?: number | string;
+  hip_rotation?: number | string;
+  knee_flexion?: number | string;
+  ankle_dorsiflexion?: number | string;
+  foot_eversion?: number | string;
+  shoulder_flexion?: number | string;
+  shoulder_abduction?: number | string;
+  shoulder_rotation?: number | string;
+  elbow_flexion?: number | string;
+  wrist_flexion?: number | string;
+  shrug?: number | string;
+  shoulder_forward?: number | string;
 }
 export interface DoseFile {
   sets?: number | string;
@@ -156,6 +296,7 @@ export interface LevelFile {
   easier?: string | number | boolean;
   harder?: string | number | boolean;
   picture?: string;
+  figure?: FigureFile;
   dose?: DoseFile;
   bounds?: BoundsFile;
   move_on_when?: MoveOnWhenFile;

@@ -1,5 +1,6 @@
 // The menu: commands to start with.
 import { Argument, type Command, Option } from 'commander';
+import { type FigureOptions, figure } from '../commands/figure.ts';
 import { type InitOptions, init } from '../commands/init.ts';
 import { newFile } from '../commands/new.ts';
 import { AFFECTED, type NewOptions, SIDES_WORDS } from '../commands/new-questions.ts';
@@ -20,6 +21,7 @@ export function startCommands(program: Command, run: Run): void {
       run(command, (session) => init(session, folder, options)),
     );
   newCommand(program, run);
+  figureCommand(program, run);
 }
 
 function newCommand(program: Command, run: Run): void {
@@ -51,5 +53,19 @@ function newCommand(program: Command, run: Run): void {
     )
     .action((what: 'exercise' | 'plan', id: string, options: NewOptions, command: Command) =>
       run(command, (session) => newFile(session, what, id, options)),
+    );
+}
+
+function figureCommand(program: Command, run: Run): void {
+  add(program, 'figure', 'Draw the figures of exercises, and a page to look at them')
+    .argument('[exercise...]', 'exercise ids or paths')
+    .option('--all', 'every exercise that has a figure')
+    .option('--out <dir>', 'where to write them (default: handouts/figures)')
+    .addHelpText(
+      'after',
+      '\nExamples:\n  carryover figure heel-raise\n  carryover figure --all --out drawings',
+    )
+    .action((exercises: string[], options: FigureOptions, command: Command) =>
+      run(command, (session) => figure(session, exercises, options)),
     );
 }

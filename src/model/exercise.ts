@@ -3,6 +3,7 @@
 import type { Place, SourceText } from '../finding/place.ts';
 import type { Order, Sides } from '../units/side.ts';
 import type { Bounds, DoseLayer, MoveOnWhen } from './dose.ts';
+import type { Figure } from './figure.ts';
 
 export const PURPOSES = [
   'warm-up',
@@ -30,9 +31,10 @@ export const LIMBS = [
 ] as const;
 export type Limb = (typeof LIMBS)[number];
 
-/** The practitioner's own drawing or photo, as bytes that were checked. */
+/** The practitioner's own drawing or photo, as bytes that were checked; or a figure, drawn. */
 export interface Picture {
-  readonly file: string;
+  /** Null for one that was drawn from joint angles. */
+  readonly file: string | null;
   readonly mediaType: string;
   readonly bytes: Uint8Array;
 }
@@ -70,6 +72,8 @@ export interface Level {
   readonly easier: string | null;
   readonly harder: string | null;
   readonly picture: Picture | null;
+  /** Drawn where there is no picture. */
+  readonly figure: Figure | null;
   /** The exercise's dose and the level's, in order; a later one wins. */
   readonly exerciseDose: DoseLayer | null;
   readonly levelDose: DoseLayer | null;

@@ -147,6 +147,29 @@ function daysMeant(text: string): string | undefined {
   return /^(?:third|3rd) days?$/i.test(text) ? '3 days' : undefined;
 }
 
+/** `90`, `-20` or `90 degrees`: a joint angle from neutral zero. */
+export function parseAngle(text: string): Reading<number> {
+  const match = /^(-?)\s*(.*?)\s*(degrees?|°)?$/i.exec(text.trim());
+  const [, sign = '', size = ''] = match ?? [];
+  const problem = whyNoNumber(size);
+  if (problem?.ok === false) return misread(problem.misread.check, problem.misread.says, '90');
+  if (!/^\d+$/.test(size))
+    return misread('not-a-count', 'takes whole degrees', String(Math.round(Number(size))));
+  if (Number(size) > 360) {
+    return misread('out-of-range', `says ${text}, further than a joint goes`, '90');
+  }
+  return read(sign === '-' && Number(size) !== 0 ? -Number(size) : Number(size));
+}
+
+/** `20`: by how many degrees an eye looks down, at most from straight above. */
+export function parseTilt(text: string): Reading<number> {
+  const angle = parseAngle(text);
+  if (!angle.ok) return misread(angle.misread.check, angle.misread.says, '20');
+  if (angle.value < 0 || angle.value > 90)
+    return misread('out-of-range', `says ${text}, but is from 0 to 90 degrees`, '20');
+  return angle;
+}
+
 /** `2 days`: every other day is 2. */
 export function parseEvery(text: string): Reading<number> {
   const match = /^([^a-z]*[^a-z\s])\s*days?$/i.exec(text);

@@ -96,6 +96,7 @@ function level(exerciseName: string, index: number, { dose: own, ...parts }: Lev
     easier: null,
     harder: null,
     picture: null,
+    figure: null,
     exerciseDose: null,
     levelDose: layer(own ?? dose(2, 10)),
     bounds: null,

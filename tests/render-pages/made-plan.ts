@@ -56,6 +56,7 @@ const level: Level = {
   easier: null,
   harder: null,
   picture: null,
+  figure: null,
   exerciseDose: null,
   levelDose: null,
   bounds: null,

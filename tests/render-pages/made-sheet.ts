@@ -35,6 +35,7 @@ export function drawing(file = 'pictures/heel-raise.svg', svg = DRAWING): Pictur
   return {
     picture: { file, mediaType: 'image/svg+xml', bytes },
     alt: 'A person stands behind a chair, on the toes of both feet',
+    caption: null,
   };
 }
 

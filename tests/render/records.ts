@@ -132,6 +132,7 @@ function levelOf(exercise: string, settings: Partial<Level> = {}): Level {
     easier: null,
     harder: null,
     picture: null,
+    figure: null,
     exerciseDose: null,
     levelDose: null,
     bounds: null,

@@ -29,6 +29,7 @@ export function levelFacts(level: Level, words: Words): readonly Fact[] {
     whole('easier', level.easier, SHOWN),
     whole('harder', level.harder, SHOWN),
     whole('picture', level.picture && pictureText(level.picture), SHOWN),
+    whole('figure', figureLines(level), SHOWN),
     whole(
       'kit-needed',
       level.kit.map((group) => looked('kit', group).join(' / ')),
@@ -63,4 +64,22 @@ function pictureText({ file, bytes }: Picture): string {
   // FNV-1a, 32 bits; the sheet itself is compared byte by byte.
   const sum = bytes.reduce((hash, byte) => Math.imul(hash ^ byte, 16_777_619) >>> 0, 2_166_136_261);
   return `${file} (${bytes.length} B, ${sum.toString(16).padStart(8, '0')})`;
+}
+
+/** Where something stands in its file. */
+const PLACES = ['place', 'keyPlaces'];
+
+/** As written, a line for each thing: "end knee_flexion 0". */
+function figureLines({ figure }: Level): readonly string[] {
+  const lines = (value: unknown, path: readonly string[]): readonly string[] => {
+    if (value === null || value === undefined) return [];
+    if (typeof value !== 'object') return [[...path, String(value)].join(' ')];
+    if (value instanceof Map)
+      return [...value].flatMap(([key, one]) => lines(one, [...path, String(key)]));
+    if (Array.isArray(value)) return value.flatMap((one) => lines(one, path));
+    return Object.entries(value)
+      .filter(([key]) => !PLACES.includes(key))
+      .flatMap(([key, one]) => lines(one, [...path, key]));
+  };
+  return figure === null ? [] : lines(figure, []);
 }

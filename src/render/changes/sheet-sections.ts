@@ -36,7 +36,10 @@ function shownText(view: SheetView, section: Section): string {
 
 function flattened(value: unknown): readonly string[] {
   if (value === null || value === undefined) return [];
-  if (isPictureView(value)) return [folded(value.alt), base64(value.picture.bytes)];
+  if (isPictureView(value)) {
+    const { alt, caption, picture } = value;
+    return [folded(alt), ...(caption === null ? [] : [folded(caption)]), base64(picture.bytes)];
+  }
   if (Array.isArray(value)) return value.flatMap(flattened);
   if (typeof value === 'object') return Object.values(value).flatMap(flattened);
   return [folded(String(value))];

@@ -44,6 +44,7 @@ function chartView(
         bytes: new TextEncoder().encode(svg),
       },
       alt: words.say('clinic.charts.alt', { title, description }),
+      caption: null,
     },
     note,
   };

@@ -39,14 +39,18 @@ function percentForm(sign: string): string {
   return `%${sign.charCodeAt(0).toString(16).toUpperCase()}`;
 }
 
-/** The same view with every text in it escaped; of a picture only its path and words are left. */
+/** The same view with every text in it escaped; of a picture only its path, if it has a file, and its words are left. */
 export function escapedView(view: unknown): unknown {
   if (typeof view === 'string') return escapeMarkdown(view);
   if (Array.isArray(view)) return view.map(escapedView);
   if (isPictureView(view)) {
     // A page stands in handouts/, one step below the practice folder.
-    const path = escapeMarkdownPath(view.picture.file);
-    return { path: `../${path}`, alt: escapeMarkdown(view.alt) };
+    const { file } = view.picture;
+    return {
+      path: file === null ? null : `../${escapeMarkdownPath(file)}`,
+      alt: escapeMarkdown(view.alt),
+      caption: view.caption === null ? null : escapeMarkdown(view.caption),
+    };
   }
   if (view === null || typeof view !== 'object') return view;
   return Object.fromEntries(Object.entries(view).map(([key, value]) => [key, escapedView(value)]));

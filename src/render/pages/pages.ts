@@ -4,6 +4,7 @@
 import type { ChangesPageView } from '../changes/changes-view.ts';
 import type { ClinicView } from '../record/clinic-view.ts';
 import type { IndexView } from '../record/index-view.ts';
+import type { FiguresView } from '../sheet/figures-view.ts';
 import type { SentencesView, SheetView } from '../sheet/sheet-view.ts';
 import { cssText } from './css-text.ts';
 import { escapedView } from './markdown.ts';
@@ -57,6 +58,11 @@ export function renderChanges(
 /** The list of all handouts, with links to them. */
 export function renderIndex(view: IndexView, templates: Templates): Page {
   return filled('index.html.hbs', printable(view, view.foot, view.paper), templates, 'html');
+}
+
+/** All figures on one page, large and small, for whoever draws them. */
+export function renderFigures(view: FiguresView, templates: Templates): Page {
+  return filled('figures.html.hbs', printable(view, '', 'a4'), templates, 'html');
 }
 
 function sheetContext({ view, shortDay, sheetLine }: SheetPage): object {

@@ -34,7 +34,8 @@ export function withPicturesInside(view: unknown): unknown {
   if (Array.isArray(view)) return view.map(withPicturesInside);
   if (isPictureView(view)) {
     const { mediaType, bytes } = view.picture;
-    return { source: `data:${mediaType};base64,${base64(bytes)}`, alt: view.alt };
+    const source = `data:${mediaType};base64,${base64(bytes)}`;
+    return { source, alt: view.alt, caption: view.caption };
   }
   if (view === null || typeof view !== 'object') return view;
   return Object.fromEntries(

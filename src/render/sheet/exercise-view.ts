@@ -4,7 +4,8 @@ import type { PainRanges } from '../../model/practice.ts';
 import { closed, commaText, rangeText } from '../words/amounts.ts';
 import { raised, type Words } from '../words/words.ts';
 import type { Slot } from './exercise-slots.ts';
-import type { ExerciseView } from './sheet-view.ts';
+import { figureView } from './figure-view.ts';
+import type { ExerciseView, PictureView } from './sheet-view.ts';
 
 /** "Heel raise: both feet". */
 export function exerciseName(words: Words, level: Level): string {
@@ -12,6 +13,16 @@ export function exerciseName(words: Words, level: Level): string {
   return level.name === null
     ? exercise
     : words.say('sheet.exercise-name', { exercise, level: level.name });
+}
+
+/** The practitioner's own picture, else the figure of the side that the dose names first, else none. */
+function pictureView(words: Words, { item }: Slot, name: string): PictureView | null {
+  const { level } = item;
+  if (level.picture !== null) {
+    return { picture: level.picture, alt: words.say('sheet.picture', { name }), caption: null };
+  }
+  const sides = (['left', 'right'] as const).filter((side) => item[side] !== null);
+  return figureView(words, level, name, item.sides === 'each' ? sides : []);
 }
 
 /** `alsoIn` are further sessions that have it. */
@@ -31,10 +42,7 @@ export function exerciseView(
     mark: null,
     name,
     position: position === null ? null : raised(ended(position)),
-    picture:
-      level.picture === null
-        ? null
-        : { picture: level.picture, alt: words.say('sheet.picture', { name }) },
+    picture: pictureView(words, slot, name),
     dose: slot.dose,
     note: slot.note,
     steps: [...level.setup, ...level.steps].map(ended),

@@ -47,7 +47,10 @@ export function inKeyOrder(value: unknown): unknown {
   // Line ends and indents of a file aren't shown, so they don't count.
   if (typeof value === 'string') return folded(value);
   // A drawing is what it shows, whatever its file is called.
-  if (isPictureView(value)) return [base64(value.picture.bytes), folded(value.alt)];
+  if (isPictureView(value)) {
+    const { picture, alt, caption } = value;
+    return [base64(picture.bytes), folded(alt), ...(caption === null ? [] : [folded(caption)])];
+  }
   if (Array.isArray(value)) return value.map(inKeyOrder);
   if (value === null || typeof value !== 'object') return value;
   const keys = Object.keys(value).sort();

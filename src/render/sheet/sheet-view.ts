@@ -147,6 +147,8 @@ export interface PictureView {
   readonly picture: Picture;
   /** What a person who cannot see it is told. */
   readonly alt: string;
+  /** Which side is shown, and whether it is held; null for the practitioner's own picture. */
+  readonly caption: string | null;
 }
 
 export interface GrowthView {
