@@ -111,7 +111,7 @@ export const POSITIONS = [
 ] as const;
 
 /** Inside every published range, in whole degrees. */
-export const NORMAL: Readonly<Record<LimbAngle | MiddleAngle, readonly [number, number]>> = {
+const NORMAL: Readonly<Record<LimbAngle | MiddleAngle, readonly [number, number]>> = {
   hip_flexion: [-20, 110],
   hip_abduction: [-20, 40],
   hip_rotation: [-35, 40],

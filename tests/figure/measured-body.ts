@@ -6,11 +6,11 @@ type Body = Settled['body'];
 type Spot = Body['vertex'];
 type Hand = 'left' | 'right';
 
-export function minus(a: Spot, b: Spot): Spot {
+function minus(a: Spot, b: Spot): Spot {
   return { x: a.x - b.x, y: a.y - b.y, z: a.z - b.z };
 }
 
-export function dot(a: Spot, b: Spot): number {
+function dot(a: Spot, b: Spot): number {
   return a.x * b.x + a.y * b.y + a.z * b.z;
 }
 
