@@ -6,7 +6,7 @@ import { SEED } from './simulator/laws.ts';
 import { cases, EVERYTHING } from './simulator/plans.ts';
 import type { Case } from './simulator/written.ts';
 import { filesOf } from './simulator/yaml.ts';
-import { type Block, htmlBlocks, markdownBlocks } from './support/page-blocks.ts';
+import { type Block, htmlBlocks, isDrawn, markdownBlocks } from './support/page-blocks.ts';
 import { exampleFiles, type MadePages, pagesIn, planCodes } from './support/pages-of.ts';
 
 const EXAMPLES = ['saltmarsh', 'first-folder'].map((name) => [name, exampleFiles(name)] as const);
@@ -57,9 +57,9 @@ describe.each(EXAMPLES)('%s in Markdown', (_, files) => {
 
   it.each(planCodes(files))('leads to the pictures of %s', (plan) => {
     const { html, markdown } = pagesIn(files, plan);
-    const inside = [...html.matchAll(/src="data:[^;]*;base64(?:,|&#x2C;)([^"]*)"/g)].map(
-      ([, data = '']) => data.replaceAll('&#x3D;', '='),
-    );
+    const inside = [...html.matchAll(/src="data:[^;]*;base64(?:,|&#x2C;)([^"]*)"/g)]
+      .map(([, data = '']) => data.replaceAll('&#x3D;', '='))
+      .filter((data) => !isDrawn(data));
     const beside = [...markdown.matchAll(/^!\[.*\]\(\.\.\/(.*)\)$/gm)].map(([, path = '']) => {
       const bytes = files[decodeURIComponent(path)];
       if (bytes === undefined) throw new Error(`there is no ${path}`);

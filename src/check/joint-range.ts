@@ -34,7 +34,7 @@ function anglesOf({ limb, other, middle, keyPlaces, place }: Pose, whole: Pose):
   const all = (prefix: string, angles: Angles, around: Angles) =>
     Object.entries(angles).map(([name, degrees]) => {
       const angle = name as AngleName;
-      const range = rangeIn(angle, around);
+      const range = rangeIn(angle, around, whole.restsOn);
       return { angle, degrees, range, place: keyPlaces.get(prefix + angle) ?? place };
     });
   return [

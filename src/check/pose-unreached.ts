@@ -53,37 +53,60 @@ const SURFACES: Readonly<Record<string, string>> = {
   'wall-behind': 'the wall',
 };
 
-const PLURALS: Readonly<Record<string, string>> = {
-  hand: 'hands',
-  forearm: 'forearms',
-  foot: 'feet',
-  knee: 'knees',
-  shoulder: 'shoulders',
+/** A part of the body alone, and both of a pair; what is no pair has no side. */
+const CALLED: Readonly<Record<Gap['part'], readonly [one: string, both: string | null]>> = {
+  hand: ['hand', 'hands'],
+  forearm: ['forearm', 'forearms'],
+  foot: ['foot', 'feet'],
+  knee: ['knee', 'knees'],
+  shoulder: ['shoulder', 'shoulders'],
+  hips: ['hips', null],
+  trunk: ['trunk', null],
+  'upper back': ['upper back', null],
+  head: ['head', null],
 };
+
+interface Miss {
+  readonly part: Gap['part'];
+  readonly hand: Gap['hand'];
+  readonly isThrough: boolean;
+  /** "the wall by 7 cm" */
+  readonly what: string;
+}
 
 /** "the other hand misses the wall by 7 cm", each part of the body once, with the most that it is off. */
 export function gapSentences(gaps: readonly Gap[]): readonly string[] {
   const worst = new Map<string, Gap>();
-  for (const one of gaps) {
-    const key = `${one.part} ${one.hand} ${one.on}`;
+  for (const gap of gaps) {
+    const hand = CALLED[gap.part][1] === null ? null : gap.hand;
+    const key = `${gap.part} ${hand} ${gap.on}`;
     const known = worst.get(key);
-    if (!known || Math.abs(one.by) > Math.abs(known.by)) worst.set(key, one);
+    if (!known || Math.abs(gap.by) > Math.abs(known.by)) worst.set(key, { ...gap, hand });
   }
-  const told = [...worst.values()].map(({ part, hand, on, by }) => {
+  const misses = [...worst.values()].map(({ part, hand, on, by }): Miss => {
     const surface = SURFACES[on];
-    const isThrough = surface !== undefined && by < 0;
-    const to = `${surface ?? `"${on}"`} by ${Math.round(Math.abs(by) * STATURE_CM)} cm`;
-    return { part, hand, isThrough, to };
+    const cm = Math.round(Math.abs(by) * STATURE_CM);
+    const what = `${surface ?? `"${on}"`} by ${cm} cm`;
+    return { part, hand, isThrough: surface !== undefined && by < 0, what };
   });
-  return told.flatMap(({ part, hand, isThrough, to }) => {
-    const far = told.find((one) => one.part === part && one.hand !== hand && one.to === to);
-    if (far && far.isThrough === isThrough)
-      return hand === 'left'
-        ? []
-        : [`both ${PLURALS[part] ?? part} ${isThrough ? 'go through' : 'miss'} ${to}`];
-    const whose = hand === 'left' ? 'other ' : '';
-    return [`the ${whose}${part} ${isThrough ? 'goes through' : 'misses'} ${to}`];
-  });
+  return misses.flatMap((one) => missSentence(one, misses));
+}
+
+/** Two that do the same are told of once, where the first of them stands. */
+function missSentence(one: Miss, all: readonly Miss[]): readonly string[] {
+  const [alone, both] = CALLED[one.part];
+  const like = all.filter(
+    ({ part, isThrough, what }) =>
+      part === one.part && isThrough === one.isThrough && what === one.what,
+  );
+  if (like.length > 1 && like[0] !== one) return [];
+  const isMany = like.length > 1 || one.part === 'hips';
+  const way = one.isThrough ? `${isMany ? 'go' : 'goes'} through` : isMany ? 'miss' : 'misses';
+  const who =
+    like.length > 1
+      ? `both ${both ?? alone}`
+      : `the ${one.hand === 'left' ? 'other ' : ''}${alone}`;
+  return [`${who} ${way} ${one.what}`];
 }
 
 /** What is fixed by a pose itself, as written. */

@@ -186,19 +186,24 @@ function keepGiven(
   }
 }
 
+function openUngiven(draft: Draft, hand: Hand, angles: readonly LimbAngle[]): void {
+  const given = draft.poses[hand].angles;
+  open(
+    draft,
+    hand,
+    angles.filter((angle) => given[angle] === undefined),
+  );
+}
+
 /** A leg that kneels gives way at the hip and the knee. */
 function openKneeling(draft: Draft, hand: Hand): void {
-  const { rests, poses, name } = draft;
+  const { rests, name } = draft;
   if (!isOn(rests, hand, 'knee', 'knees')) return;
   const joints =
     name === 'side-lying'
       ? (['hip_abduction'] as const)
       : (['hip_flexion', 'knee_flexion'] as const);
-  open(
-    draft,
-    hand,
-    joints.filter((angle) => poses[hand].angles[angle] === undefined),
-  );
+  openUngiven(draft, hand, joints);
 }
 
 /** The leg that a body on its side lies on is on the ground, unless it is said where it is. */
@@ -206,7 +211,7 @@ function layLowerLeg(draft: Draft, hand: Hand): void {
   const { poses, feet, touches } = draft;
   if (poses[hand].angles.hip_abduction !== undefined || feet[hand] !== 'free') return;
   touches.push(...lowerLeg(hand));
-  open(draft, hand, ['hip_rotation', 'hip_abduction']);
+  openUngiven(draft, hand, ['hip_rotation', 'hip_abduction']);
 }
 
 function poseMiddle({ pose, position, wanted, free }: Draft): void {

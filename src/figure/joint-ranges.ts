@@ -1,7 +1,7 @@
 // How far joints normally go, in degrees from neutral zero. Of two published columns the larger holds:
 // American Academy of Orthopaedic Surgeons 1965, as in Norkin CC, White DJ, Measurement of Joint Motion,
 // app. A; and US 38 CFR 4.71a, Plates I and II (VA). Spine, foot and shoulder blade: from memory.
-import type { AngleName } from '../model/figure.ts';
+import type { AngleName, Rest } from '../model/figure.ts';
 
 export interface JointRange {
   /** The joint as it is called. */
@@ -56,6 +56,20 @@ const JOINT_RANGES: Readonly<Record<AngleName, JointRange>> = {
   chin_back: range('chin', -30, 30, COMMON),
 };
 
+/**
+ * Sitting on the heels, the body's weight folds hip, knee and ankle further than muscles do: hip to 130,
+ * knee to 165 (Mulholland SJ, Wyss UP, Int J Rehabil Res 2001;24:191-198, kneeling; from memory); the
+ * foot's back flat on the floor is common practice, no source.
+ */
+const FOLDED: Readonly<Partial<Record<AngleName, JointRange>>> = {
+  hip_flexion: range('hip', -30, 130, 'kneeling, Mulholland and Wyss 2001, from memory'),
+  knee_flexion: range('knee', -10, 165, 'kneeling, Mulholland and Wyss 2001, from memory'),
+  ankle_dorsiflexion: range('ankle', -70, 20, `kneeling, ${COMMON}`),
+};
+
+/** Knees bent further than muscles bend them. */
+const FOLDED_FROM = 140;
+
 /** By how many degrees beyond the normal range no joint goes. Common practice, no source. */
 export const IMPOSSIBLE_BEYOND = 25;
 
@@ -67,8 +81,10 @@ export const IMPOSSIBLE_BEYOND = 25;
 export function rangeIn(
   angle: AngleName,
   limb: Readonly<Partial<Record<AngleName, number>>>,
+  restsOn: readonly Rest[] | null,
 ): JointRange {
-  const normal = JOINT_RANGES[angle];
+  const isFolded = restsOn?.includes('knees') && (limb.knee_flexion ?? 0) > FOLDED_FROM;
+  const normal = (isFolded ? FOLDED[angle] : undefined) ?? JOINT_RANGES[angle];
   if (angle !== 'shoulder_rotation') return normal;
   const raised = Math.max(0, Math.min(90, limb.shoulder_flexion ?? 0));
   return { ...normal, low: normal.low - raised };

@@ -32,11 +32,14 @@ const STIFF = Object.fromEntries(
   ]),
 ) as Readonly<Record<number, number>>;
 const NEAR_PLACE = 0.01;
+/** How strongly a body is kept from straying by more than its own length. */
+const STRAY = 1;
 const RADIANS = Math.PI / 180;
 
 /** How far an open joint gives way, in degrees; narrower than the normal range where a body would rather move elsewhere. */
 const OPEN_LIMITS: Readonly<Partial<Record<LimbAngle, readonly [number, number]>>> = {
   hip_flexion: [-20, 125],
+  hip_abduction: [-45, 80],
   knee_flexion: [0, 150],
   ankle_dorsiflexion: [-50, 30],
   shoulder_flexion: [-60, 180],
@@ -157,12 +160,16 @@ function anchorsOf(intent: Intent, from: Resting): readonly Anchor[] {
   return [...balls, ...touching];
 }
 
+function beyondReach(off: number): number {
+  return Math.max(0, off - 1) + Math.min(0, off + 1);
+}
+
 function nearLacks(stance: Stance, intent: Intent, lacks: number[]): void {
   const { wanted, free, stiffness } = intent;
   for (const index of free) {
     const off = (stance[index] as number) - (wanted[index] as number);
-    if (index === ROOT_AT.y) continue;
-    if (index < ROOT_AT.turnX) lacks.push(NEAR_PLACE * off);
+    if (index === ROOT_AT.y) lacks.push(STRAY * beyondReach(off));
+    else if (index < ROOT_AT.turnX) lacks.push(NEAR_PLACE * off + STRAY * beyondReach(off));
     else if (index < LIMB_AT) lacks.push((stiffness[index - ROOT_AT.turnX] as number) * off);
     else lacks.push((STIFF[index] ?? NEAR) * off * RADIANS);
   }

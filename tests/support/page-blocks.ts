@@ -24,6 +24,12 @@ function plainText(html: string): string {
 /** In bold by the sheet's own style, where Markdown has stars. */
 const STRONG = /^(dose|lead|when)$/;
 
+/** Whether a picture inside a page is a figure drawn from joint angles: those describe themselves. */
+export function isDrawn(source: string): boolean {
+  const base64 = source.replace(/^data:image\/svg\+xml;base64,/, '');
+  return Buffer.from(base64, 'base64').toString('utf8').includes('</title><desc>');
+}
+
 /** The blocks of a sheet's body; tags that only group or style are passed over. */
 export function htmlBlocks(page: string): Block[] {
   const body = /<body>([\s\S]*)<\/body>/.exec(page)?.[1];
@@ -44,7 +50,9 @@ export function htmlBlocks(page: string): Block[] {
       else lists.push({ tag: name, count: 0 });
       blocks.push({ kind: `${slash ? 'end of' : 'begin'} ${name}`, text: '' });
     } else if (name === 'img') {
-      blocks.push({ kind: 'picture', text: plainText(attribute('alt')) });
+      // A drawn figure has no file that Markdown could lead to: its words stand for it.
+      const kind = isDrawn(plainText(attribute('src'))) ? 'p' : 'picture';
+      blocks.push({ kind, text: plainText(attribute('alt')) });
     } else if (/^(h\d|p|li|th|td)$/.test(name)) {
       if (slash) {
         if (open) blocks.push({ kind: open.kind, text: plainText(open.text) });
