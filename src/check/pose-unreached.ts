@@ -51,6 +51,11 @@ const SURFACES: Readonly<Record<string, string>> = {
   step: 'the step',
   'wall-ahead': 'the wall',
   'wall-behind': 'the wall',
+  'wall-right': 'the wall',
+  'wall-left': 'the wall',
+  'door-frame': 'the door frame',
+  rail: 'the rail',
+  balance: 'its place over the feet',
 };
 
 /** A part of the body alone, and both of a pair; what is no pair has no side. */

@@ -1,8 +1,10 @@
 // Where hands are, and from where an arm begins its reach, so that the elbow points where a
 // person's would. Angles in degrees; a rule of thumb throughout: common practice, no source.
 import type { HandPlace, LimbAngle, Rest } from '../model/figure.ts';
+import { type Beside, handHold } from './beside.ts';
 import { isOn } from './footing.ts';
 import type { Hand } from './skeleton.ts';
+import type { HandHold } from './touches.ts';
 
 /** Angles that give way where a hand has to get somewhere. */
 export const ARM_OPEN = [
@@ -15,15 +17,39 @@ export const ARM_OPEN = [
 /** A forearm that carries keeps its elbow bent as it is wanted. */
 export const FOREARM_OPEN = ['shoulder_flexion', 'shoulder_abduction'] as const;
 
-/** Places of a hand that hold the body up or steady. */
-export const HAS_SURFACE: ReadonlySet<HandPlace> = new Set(['floor', 'wall', 'worktop'] as const);
+/** Holds that carry some of the body, so that it need not stand in balance by itself. */
+export const CARRIES: ReadonlySet<HandHold> = new Set(['floor', 'wall', 'worktop'] as const);
+
+/** Holds that the wrist bends for. */
+export const HAS_SURFACE: ReadonlySet<HandHold> = new Set([
+  ...CARRIES,
+  'worktop-beside',
+  'chair-beside',
+  'wall-beside',
+  'door-frame',
+] as const);
 
 type Angles = Readonly<Partial<Record<LimbAngle, number>>>;
 
-export const REACHES: Readonly<Partial<Record<HandPlace, Angles>>> = {
+export const REACHES: Readonly<Partial<Record<HandHold, Angles>>> = {
   floor: { shoulder_flexion: 85, elbow_flexion: 4, wrist_flexion: -80 },
   wall: { shoulder_flexion: 85, elbow_flexion: 8, wrist_flexion: -75 },
   worktop: { shoulder_flexion: 35, elbow_flexion: 40, shoulder_abduction: 6, wrist_flexion: -10 },
+  'worktop-beside': {
+    shoulder_flexion: 6,
+    shoulder_abduction: 22,
+    elbow_flexion: 48,
+    wrist_flexion: -38,
+  },
+  'chair-beside': {
+    shoulder_flexion: 22,
+    shoulder_abduction: 16,
+    elbow_flexion: 8,
+    wrist_flexion: -75,
+  },
+  'wall-beside': { shoulder_flexion: 40, shoulder_abduction: 35, elbow_flexion: 50 },
+  rail: { shoulder_flexion: 45, shoulder_abduction: 16, elbow_flexion: 60 },
+  'door-frame': { shoulder_abduction: 70, shoulder_rotation: 60, elbow_flexion: 70 },
   chair: { shoulder_flexion: -12, shoulder_abduction: 14, elbow_flexion: 35 },
   hip: { shoulder_flexion: -15, shoulder_abduction: 40, shoulder_rotation: -50, elbow_flexion: 95 },
   thigh: { shoulder_flexion: 30, elbow_flexion: 40 },
@@ -68,9 +94,10 @@ export function handPlace(
   hand: Hand,
   said: HandPlace | null,
   rests: ReadonlySet<Rest>,
-  before: HandPlace | null,
-): HandPlace {
-  if (said !== null) return said;
+  before: HandHold | null,
+  beside: Beside,
+): HandHold {
+  if (said !== null) return handHold(hand, said, beside);
   if (isOn(rests, hand, 'hand', 'hands')) return 'floor';
   return before === null || before === 'floor' ? 'free' : before;
 }

@@ -1,44 +1,17 @@
-// The arrow of a movement: along the true way of the point that travels farthest, set off a little
-// from the body, with a head that can be seen at 4 cm.
+// The arrow of a movement: along the true way of the point that travels farthest, or that the figure names, set
+// off a little from the body, with a head that can be seen at 4 cm.
+import type { ArrowPart } from '../model/figure.ts';
+import { MOVERS, type Mover, middleOfHead } from './arrow-movers.ts';
 import type { Camera } from './camera.ts';
 import { type Dot, polygonPath, smoothLine } from './path.ts';
-import type { Hand, Skeleton } from './skeleton.ts';
-import { along, between, type Point, point } from './space.ts';
+import type { Skeleton } from './skeleton.ts';
+import { between, type Point } from './space.ts';
 
 export interface Arrow {
   readonly line: string;
   readonly head: string;
   readonly spots: readonly Dot[];
 }
-
-interface Mover {
-  /** What is seen to move, and what it moves about; null where it takes the body with it. */
-  readonly at: (body: Skeleton) => Point;
-  readonly about: ((body: Skeleton) => Point) | null;
-  /** Ends of limbs win over joints between them. */
-  readonly favour: number;
-}
-
-const side = (hand: Hand): readonly Mover[] => [
-  { at: (body) => body[hand].toe, about: (body) => body[hand].hip, favour: 1 },
-  { at: (body) => body[hand].heel, about: (body) => body[hand].ball, favour: 1.3 },
-  { at: (body) => body[hand].fingertip, about: (body) => body[hand].shoulder, favour: 1 },
-  { at: (body) => body[hand].knee, about: (body) => body[hand].hip, favour: 0.8 },
-  { at: (body) => body[hand].elbow, about: (body) => body[hand].shoulder, favour: 0.6 },
-];
-
-const nose = (body: Skeleton) => along(body.neckTop, body.head, point(0.075, 0.058));
-
-const middleOfHead = (body: Skeleton) => body.headMiddle;
-
-const MOVERS: readonly Mover[] = [
-  ...side('right'),
-  ...side('left'),
-  { at: (body) => body.vertex, about: null, favour: 1.02 },
-  { at: nose, about: middleOfHead, favour: 1.02 },
-  // The hips carry the whole body with them.
-  { at: (body) => body.spine[0], about: null, favour: 2 },
-];
 
 /** How far hips have to go for the whole body to be what moves. */
 const BODY_MOVES = 0.12;
@@ -48,33 +21,45 @@ const OFF = 0.045;
 /** How far to the side an arrow may stand, the nearest first, and how much room it wants. */
 const ROOMS = [0.09, -0.09, 0.13, -0.13, 0.18, -0.18, 0.24, -0.24];
 const ENOUGH_ROOM = 0.075;
+/** How far apart two joints have to be seen for one to go round the other. */
+const SEEN_APART = 0.06;
 const OVER_HEAD = 0.105;
 const HEAD = { long: 0.05, half: 0.024 } as const;
 
+export interface ArrowSetting {
+  readonly camera: Camera;
+  readonly isSeen: (dot: Dot) => boolean;
+  /** Of the head of the arrow; 1 for a whole body. */
+  readonly size: number;
+  /** What it follows; null for what travels farthest. */
+  readonly part: ArrowPart | null;
+}
+
 /** The arrow of a way; null where nothing is seen to move. */
-export function arrowOf(
-  way: readonly Skeleton[],
-  camera: Camera,
-  isSeen: (dot: Dot) => boolean,
-  size: number,
-): Arrow | null {
-  const trails = MOVERS.map((mover) => {
-    const trail = way.map((body) => camera(mover.at(body)));
-    const long = lengthOf(trail);
-    const favour = mover.favour > 1.5 && long < BODY_MOVES ? 1 : mover.favour;
-    return { mover, trail, score: long * favour };
-  }).filter(({ trail }) => isSeen(trail[0] as Dot) && isSeen(trail.at(-1) as Dot));
+export function arrowOf(way: readonly Skeleton[], setting: ArrowSetting): Arrow | null {
+  const { camera, isSeen, size, part } = setting;
+  const movers = part === null ? MOVERS : MOVERS.filter((one) => one.part === part);
+  const trails = movers
+    .map((mover) => {
+      const trail = way.map((body) => camera(mover.at(body)));
+      const long = lengthOf(trail);
+      const favour = mover.favour > 1.5 && long < BODY_MOVES ? 1 : mover.favour;
+      return { mover, trail, score: long * (part === null ? favour : 1) };
+    })
+    .filter(({ trail }) => isSeen(trail[0] as Dot) && isSeen(trail.at(-1) as Dot));
   const best = trails.reduce<(typeof trails)[number] | null>(
     (top, one) => (top === null || one.score > top.score + 1e-4 ? one : top),
     null,
   );
-  if (!best || lengthOf(best.trail) < LEAST_SEEN) return null;
+  // A part that is named and stays where it is has no way to follow.
+  if (!best || lengthOf(best.trail) < LEAST_SEEN)
+    return part === null ? null : arrowOf(way, { ...setting, part: null });
   return drawn(longEnough(setOff(best.mover, best.trail, way, camera), size), size);
 }
 
 /** The trail moved out of the body: away from the joint it turns about, or to where there is room. */
 function setOff(
-  { about }: Mover,
+  { about, isInLine = false }: Mover,
   trail: readonly Dot[],
   way: readonly Skeleton[],
   camera: Camera,
@@ -83,7 +68,11 @@ function setOff(
     const over = overHead(trail, way, camera);
     if (over) return over;
   }
-  if (about) return trail.map((dot, i) => outward(dot, camera(about(way[i] as Skeleton)), OFF));
+  const begin = about && camera(about(way[0] as Skeleton));
+  // A shoulder goes round the neck where that is seen, as from above.
+  const isRound = begin && (!isInLine || away(begin, trail[0] as Dot) > SEEN_APART);
+  if (about && isRound)
+    return trail.map((dot, i) => outward(dot, camera(about(way[i] as Skeleton)), OFF));
   const [first, last] = [trail[0] as Dot, trail.at(-1) as Dot];
   const long = Math.hypot(last.x - first.x, last.y - first.y) || 1;
   const across = { x: -(last.y - first.y) / long, y: (last.x - first.x) / long };
@@ -93,12 +82,11 @@ function setOff(
   const shifted = (way: Dot, by: number) =>
     trail.map(({ x, y }) => ({ x: x + way.x * by, y: y + way.y * by }));
   const onward = { x: across.y, y: -across.x };
-  // Beside its way, or where there is no room, beyond its end.
-  const moved = [
-    ...ROOMS.map((by) => shifted(across, by)),
-    shifted(onward, long + 0.09),
-    shifted(onward, long + 0.13),
-  ];
+  // Beside its way, or where there is no room, beyond its end; a back is pushed from before its way.
+  const beyond = [long + 0.09, long + 0.13].map((by) => shifted(onward, by));
+  const before = [-long - 0.09, -long - 0.13, -long - 0.17].map((by) => shifted(onward, by));
+  const beside = ROOMS.map((by) => shifted(across, by));
+  const moved = isInLine ? [...before, ...beyond, ...beside] : [...beside, ...beyond];
   const room = (dots: readonly Dot[]) =>
     Math.min(...dots.flatMap((dot) => bodies.map((at) => Math.hypot(at.x - dot.x, at.y - dot.y))));
   return moved.reduce((best, one) =>
@@ -146,6 +134,10 @@ function overHead(
     const [s, c] = [Math.sin(angle) * OVER_HEAD, Math.cos(angle) * OVER_HEAD];
     return { x: middle.x + beside.x * s + up.x * c, y: middle.y + beside.y * s + up.y * c };
   });
+}
+
+function away(a: Dot, b: Dot): number {
+  return Math.hypot(a.x - b.x, a.y - b.y);
 }
 
 function outward(dot: Dot, about: Dot, by: number): Dot {

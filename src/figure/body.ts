@@ -63,3 +63,6 @@ export const HEIGHTS = {
   step: 0.1,
   chairBack: 0.53,
 } as const;
+
+/** A tread of 28 cm. */
+export const DEPTHS = { tread: 0.165 } as const;

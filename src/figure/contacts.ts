@@ -2,7 +2,7 @@
 // fit measures them thousands of times.
 import type { Intent } from './intent.ts';
 import { ankleTarget, palmOf, palmTarget } from './own-body.ts';
-import { gap, type Scene, type Surface, WALLS, wallAt } from './scene.ts';
+import { gap, PUT_UP, putUpAt, type Scene, type Surface, WALLS } from './scene.ts';
 import { HANDS, type Hand, type Skeleton } from './skeleton.ts';
 import type { Point } from './space.ts';
 import { BODY_POINTS, type BodyPart, type Touch } from './touches.ts';
@@ -36,7 +36,7 @@ export function contactsOf(intent: Intent, scene: Scene): readonly Contact[] {
 }
 
 function surfaceContacts(touches: readonly Touch[], scene: Scene): readonly Contact[] {
-  // A wall that is not up yet goes where its first touch is; all others have to be in line with it.
+  // What is not put up yet goes where its first touch is; all others have to be in line with it.
   const first = new Map<Surface, Touch>();
   return touches.map((touch) => {
     const { part, hand, at, flesh, surface } = touch;
@@ -44,7 +44,7 @@ function surfaceContacts(touches: readonly Touch[], scene: Scene): readonly Cont
     const before = first.get(surface);
     if (level === null && !before) first.set(surface, touch);
     const measure = (body: Skeleton, into: number[]) => {
-      const height = level ?? (before && wallAt(before.at(body), before.flesh, surface));
+      const height = level ?? (before && putUpAt(before.at(body), before.flesh, surface));
       into.push(height === undefined ? 0 : gap(at(body), flesh, surface, height));
     };
     return { part, hand, on: surface, measure };
@@ -118,18 +118,18 @@ export function gapsBeyond(
   return [...open, ...through].filter(({ by }) => Math.abs(by) > least);
 }
 
-/** The scene with walls where the poses touch them. */
-export function withWalls(
+/** The scene with walls, frames and rails where the poses touch them. */
+export function withPutUp(
   scene: Scene,
   poses: readonly { readonly intent: Intent; readonly body: Skeleton }[],
 ): Scene {
-  const [ahead, behind] = WALLS.map((wall) => {
-    if (scene[wall] !== null) return scene[wall];
-    for (const { intent, body } of poses) {
-      const touch = intent.touches.find(({ surface }) => surface === wall);
-      if (touch) return wallAt(touch.at(body), touch.flesh, wall);
-    }
-    return null;
+  const touched = PUT_UP.flatMap((name) => {
+    if (scene[name] !== null) return [];
+    const places = poses.flatMap(({ intent, body }) => {
+      const touch = intent.touches.find(({ surface }) => surface === name);
+      return touch ? [putUpAt(touch.at(body), touch.flesh, name)] : [];
+    });
+    return places.length > 0 ? [[name, places[0]]] : [];
   });
-  return { ...scene, 'wall-ahead': ahead ?? null, 'wall-behind': behind ?? null };
+  return { ...scene, ...Object.fromEntries(touched) };
 }

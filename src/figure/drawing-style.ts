@@ -18,6 +18,7 @@ export const PROP_CLASSES: Readonly<Record<PropPiece['look'], string>> = {
   heavy: 'k',
   line: 'l',
   'thick-line': 'b',
+  rail: 'r',
 };
 
 /** Widths are in thousandths of stature. */
@@ -47,6 +48,7 @@ export function styleOf(size: number, drawing: string): string {
     `.k${rim('#111', '#fff', 9)}`,
     `.l${line('#444', RIM)}`,
     `.b${line('#111', STROKE)}`,
+    `.r${line('#777', 20)}`,
     `.o${line('#666', 7)}`,
     `.u${line('#fff', 28)}`,
     `.v${rim('#fff', '#fff', 16)}`,

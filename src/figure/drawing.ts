@@ -47,7 +47,9 @@ export function figureSvg(input: DrawingInput): string {
   );
   const crop = figure.shown === 'whole' ? null : boxAround(shown, AROUND.closeUp);
   const isSeen = (dot: Dot) => crop === null || isInside(dot, crop);
-  const arrow = end ? arrowOf(settled.way, camera, isSeen, crop ? CLOSE_UP : 1) : null;
+  const size = crop ? CLOSE_UP : 1;
+  const part = figure.arrow;
+  const arrow = end ? arrowOf(settled.way, { camera, isSeen, size, part }) : null;
   const all = crop ?? boxAround([...shown, ...props.dots], AROUND.whole);
   const frame = boxAround([all.low, all.high, ...(arrow?.spots ?? [])], arrow ? MARGIN : 0.01);
   const layers = [

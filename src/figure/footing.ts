@@ -15,9 +15,12 @@ export function restsOf(pose: Pose, position: Position, poses: LimbPoses): Rests
     if (rest === 'knees') return ['knee', 'other-knee'];
     return rest === 'hands' ? ['hand', 'other-hand'] : [rest];
   });
+  // On hands and knees a leg that is bent is lifted; a body that only kneels stays on its knees.
+  const isOnHands = position.restsOn.includes('hands');
   const isLifted = (hand: Hand, rest: string) => {
-    const { hip_flexion, knee_flexion, shoulder_flexion } = poses[hand].angles;
-    if (rest.endsWith('knee')) return hip_flexion !== undefined && knee_flexion !== undefined;
+    const { angles, foot } = poses[hand];
+    const { shoulder_flexion } = angles;
+    if (rest.endsWith('knee')) return (isOnHands || foot !== null) && isBentUp(angles);
     return rest.endsWith('hand') && shoulder_flexion !== undefined;
   };
   return new Set(

@@ -1,16 +1,17 @@
 // What stands on the floor: chair, worktop, table, wall, step, bed and mat, each where the poses touch
 // it, as boxes. Measures in statures; those of body.ts are common ones, the rest is chosen by eye.
-import type { PropName } from '../model/figure.ts';
-import { HEIGHTS } from './body.ts';
+import type { Prop, PropName } from '../model/figure.ts';
+import { besideOf } from './beside.ts';
+import { buildBeside, doorFrames, isBefore, rails } from './beside-furniture.ts';
+import { DEPTHS, HEIGHTS } from './body.ts';
 import type { Camera } from './camera.ts';
+import { chairBoxes, type Solid } from './furniture-boxes.ts';
 import { box } from './outline.ts';
 import { polygonPath } from './path.ts';
-import { drawn, type PropDraft, type PropPiece } from './prop-piece.ts';
+import { drawn, type PropDraft } from './prop-piece.ts';
 import type { SettledFigure } from './settle.ts';
 import { HANDS } from './skeleton.ts';
-import { type Point, point } from './space.ts';
-
-type Solid = (low: Point, high: Point, look?: PropPiece['look']) => void;
+import { point } from './space.ts';
 
 const FURNITURE: Readonly<
   Partial<Record<PropName, (settled: SettledFigure, solid: Solid) => void>>
@@ -19,24 +20,34 @@ const FURNITURE: Readonly<
   worktop: (settled, solid) => worktop(settled, 'worktop', solid),
   table: (settled, solid) => worktop(settled, 'table', solid),
   wall,
-  step,
+  step: (settled, solid) => stairs(settled, 1, solid),
+  stairs: (settled, solid) => stairs(settled, 3, solid),
+  'door-frame': doorFrames,
   bed,
   mat,
 };
 
 /** A piece of furniture, box by box; null for a thing that is none. */
 export function furniture(
-  name: PropName,
+  { name, at }: Prop,
   settled: SettledFigure,
   camera: Camera,
 ): readonly PropDraft[] | null {
+  if (name === 'rail') return rails(settled, camera);
   const build = FURNITURE[name];
   if (!build) return null;
+  const side = besideOf({ props: [{ name, at }] }).get(name);
   const drafts: PropDraft[] = [];
-  build(settled, (low, high, look = 'solid') => {
+  const solid: Solid = (low, high, look = 'solid') => {
     const outline = box(low, high, camera);
-    drafts.push(drawn('behind', look, polygonPath(outline), outline));
-  });
+    const isNear = side !== undefined && isBefore(low, camera);
+    const path = polygonPath(outline);
+    drafts.push(
+      isNear ? drawn('before', 'line', path, outline) : drawn('behind', look, path, outline),
+    );
+  };
+  if (side) buildBeside(name, side, settled, solid);
+  else build(settled, solid);
   return drafts;
 }
 
@@ -47,7 +58,7 @@ function chair({ start, end }: SettledFigure, solid: Solid): void {
   const held = [start, end].find(
     (one) => one && HANDS.some((hand) => one.intent.hands[hand] === 'worktop'),
   );
-  const w = 0.12;
+  const half = 0.12;
   if (!seated && held) {
     // Stood behind, hands on its back: it faces away.
     const x =
@@ -56,24 +67,11 @@ function chair({ start, end }: SettledFigure, solid: Solid): void {
           (hand) => held.body[hand].wrist.x,
         ),
       ) + 0.03;
-    chairBoxes(x, w, HEIGHTS.chairBack - 0.01, solid);
+    chairBoxes({ x, z: 0, half, high: HEIGHTS.chairBack - 0.01 }, solid);
     return;
   }
   const x = (seated ?? start).body.spine[0].x - 0.105;
-  chairBoxes(x, w, HEIGHTS.chairBack, solid);
-}
-
-/** A chair whose back stands at x and whose seat goes forwards. */
-function chairBoxes(x: number, w: number, high: number, solid: Solid): void {
-  const seat = HEIGHTS.seat;
-  const front = x + 0.26;
-  const leg = 0.018;
-  for (const z of [-w, w - leg]) {
-    solid(point(x, 0, z), point(x + leg, high, z + leg));
-    solid(point(front - leg, 0, z), point(front, seat - 0.02, z + leg));
-  }
-  solid(point(x, seat + 0.12, -w), point(x + leg, high, w), 'pale');
-  solid(point(x, seat - 0.025, -w), point(front, seat, w), 'pale');
+  chairBoxes({ x, z: 0, half, high: HEIGHTS.chairBack }, solid);
 }
 
 function worktop({ start, end }: SettledFigure, name: 'worktop' | 'table', solid: Solid): void {
@@ -106,12 +104,20 @@ function wall({ scene, start }: SettledFigure, solid: Solid): void {
   if (behind !== null) solid(point(behind - 0.03, 0, -0.25), point(behind, high, 0.25), 'pale');
 }
 
-function step({ start, end }: SettledFigure, solid: Solid): void {
+/** Steps, each a stair higher than the one before; the first is the one that a foot is on. */
+function stairs({ start, end }: SettledFigure, count: number, solid: Solid): void {
   for (const one of [start, end]) {
     const hand = one && HANDS.find((side) => one.intent.feet[side] === 'step');
     if (!one || !hand) continue;
     const x = one.body[hand].heel.x - 0.03;
-    solid(point(x, 0, -0.16), point(x + 0.24, HEIGHTS.step, 0.16), 'pale');
+    const deep = Math.max(0.24, count * DEPTHS.tread);
+    // The farthest first, so that a nearer one stands before it.
+    for (let i = count - 1; i >= 0; i -= 1)
+      solid(
+        point(x + i * DEPTHS.tread, i * HEIGHTS.step, -0.16),
+        point(x + deep, (i + 1) * HEIGHTS.step, 0.16),
+        'pale',
+      );
     return;
   }
 }

@@ -21,6 +21,9 @@ interface Setting {
 
 type Draw = (setting: Setting) => readonly PropDraft[];
 
+/** A rolled towel between the arm and the side. */
+const TUCKED = point(0.024, 0.05, 0.022);
+
 const DEFAULT_PLACE: Readonly<Partial<Record<Prop['name'], readonly PropPlace[]>>> = {
   pillow: ['head'],
   stick: ['hands'],
@@ -37,10 +40,14 @@ const HELD: Readonly<Partial<Record<Prop['name'], Draw>>> = {
   bag: ({ points, camera }) => points.flatMap((at) => bag(at, camera)),
   stick,
   band,
-  towel: ({ points, camera }) =>
+  towel: ({ places, points, camera }) =>
     points.length > 1
       ? [drawn('before', 'thick-line', linePath(points.map((at) => camera(at))))]
-      : points.map((at) => ball(at, point(0.03, 0.03, 0.06), 'pale', 'before', camera)),
+      : points.map((at) =>
+          places.includes('elbow')
+            ? ball(plus(at, point(0.012, 0.03, -0.042)), TUCKED, 'pale', 'before', camera)
+            : ball(at, point(0.03, 0.03, 0.06), 'pale', 'before', camera),
+        ),
   roll: ({ points, camera }) =>
     points.map((at) => {
       const r = Math.max(0.022, Math.min(0.05, (at.y - 0.03) / 2));
@@ -91,18 +98,22 @@ function stick({ points, camera }: Setting): readonly PropDraft[] {
   return [drawn('before', 'thick-line', linePath(dots), dots)];
 }
 
-/** From place to place; one that is tied to the door begins at a fixed anchor. */
+/** Places that stay where they are when the body moves. */
+const FIXED: ReadonlySet<PropPlace> = new Set(['door', 'side', 'other-side'] as const);
+
+/** From place to place; one that is tied to a fixed point begins there. */
 function band({ places, points, body, start, camera }: Setting): readonly PropDraft[] {
-  if (!places.includes('door')) {
+  const fixed = places.find((place) => FIXED.has(place));
+  if (fixed === undefined) {
     const dots = points.map((at) => camera(at));
     return dots.length > 1 ? [drawn('before', 'thick-line', linePath(dots), dots)] : [];
   }
-  const [anchor] = placePoints('door', start);
+  const [anchor] = placePoints(fixed, start);
   if (!anchor) return [];
   const [low, high] = [point(-0.008, -0.05, -0.01), point(0.02, 0.05, 0.01)];
   const dots = box(plus(anchor, low), plus(anchor, high), camera);
   const ends = places
-    .filter((place) => place !== 'door')
+    .filter((place) => !FIXED.has(place))
     .flatMap((place) => placePoints(place, body));
   return [
     drawn('behind', 'heavy', polygonPath(dots), dots),

@@ -2,7 +2,6 @@
 // angles that may give way so that the body rests, and what has to touch what.
 import {
   type Figure,
-  type HandPlace,
   LIMB_ANGLES,
   type LimbAngle,
   MIDDLE_ANGLES,
@@ -12,12 +11,14 @@ import {
 import type { Sides } from '../units/side.ts';
 import {
   ARM_OPEN,
+  CARRIES,
   FOREARM_OPEN,
   HAS_SURFACE,
   handPlace,
   proppedArm,
   REACHES,
 } from './arm-reach.ts';
+import type { Beside } from './beside.ts';
 import { footHolds, isOn, LEG_OPEN, lowerSide, restsOf } from './footing.ts';
 import { type LimbPoses, limbPoses } from './limb-poses.ts';
 import { isDrawnPosition, NEUTRAL, type Position, SIDE_DOWN } from './positions.ts';
@@ -34,6 +35,7 @@ import type { Frame } from './space.ts';
 import {
   type FootHold,
   footTouches,
+  type HandHold,
   handTouches,
   lowerLeg,
   lyingArm,
@@ -48,7 +50,7 @@ export interface Intent {
   /** What may give way. */
   readonly free: readonly number[];
   readonly touches: readonly Touch[];
-  readonly hands: Readonly<Record<Hand, HandPlace>>;
+  readonly hands: Readonly<Record<Hand, HandHold>>;
   readonly feet: Readonly<Record<Hand, FootHold>>;
   /** Whether nothing but the feet carries the body, so that it has to be in balance. */
   readonly isBalanced: boolean;
@@ -66,6 +68,7 @@ interface Setting {
   readonly position: Position;
   readonly name: string;
   readonly sides: Sides;
+  readonly beside: Beside;
   /** The solved start, for an end that goes on from it. */
   readonly from: { readonly stance: Stance; readonly intent: Intent } | null;
 }
@@ -75,7 +78,7 @@ interface Draft extends Setting {
   readonly pose: Pose;
   readonly poses: LimbPoses;
   readonly rests: ReadonlySet<Rest>;
-  readonly hands: Readonly<Record<Hand, HandPlace>>;
+  readonly hands: Readonly<Record<Hand, HandHold>>;
   readonly feet: Readonly<Record<Hand, FootHold>>;
   readonly wanted: Stance;
   readonly free: Set<number>;
@@ -96,7 +99,7 @@ export function intentOf(pose: Pose, own: Pose, setting: Setting): Intent {
   if (isOnSide) layLowerLeg(draft, lowerSide(rests));
   poseMiddle(draft);
   const isHeld = [...rests].some((rest) => !/^(feet|foot|other-foot|toes|heels)$/.test(rest));
-  const isHandHeld = HANDS.some((hand) => HAS_SURFACE.has(hands[hand]));
+  const isHandHeld = HANDS.some((hand) => CARRIES.has(hands[hand]));
   return {
     base: isOnSide && lowerSide(rests) === 'right' ? SIDE_DOWN : position.base,
     wanted,
@@ -110,12 +113,12 @@ export function intentOf(pose: Pose, own: Pose, setting: Setting): Intent {
 }
 
 function draftOf(pose: Pose, setting: Setting): Draft {
-  const { position, name, sides, from } = setting;
+  const { position, name, sides, from, beside } = setting;
   const poses = limbPoses(pose, sides);
   const rests = restsOf(pose, position, poses);
   const [right, left] = HANDS.map((hand) =>
-    handPlace(hand, poses[hand].hand, rests, from?.intent.hands[hand] ?? null),
-  ) as [HandPlace, HandPlace];
+    handPlace(hand, poses[hand].hand, rests, from?.intent.hands[hand] ?? null, beside),
+  ) as [HandHold, HandHold];
   const turns = position.canRoll ? [ROOT_AT.z, ROOT_AT.turnX, ROOT_AT.turnY] : [];
   return {
     ...setting,
@@ -231,7 +234,7 @@ function poseMiddle({ pose, position, wanted, free }: Draft): void {
 function stiffnessOf(
   { stiffness }: Position,
   isHeld: boolean,
-  hands: Readonly<Record<Hand, HandPlace>>,
+  hands: Readonly<Record<Hand, HandHold>>,
 ): Intent['stiffness'] {
   if (isHeld) return stiffness;
   if (HANDS.some((hand) => hands[hand] === 'wall')) return [1, 1, 0.06];

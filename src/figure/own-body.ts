@@ -1,9 +1,8 @@
 // Places of the body itself that a palm or an ankle can be put on. Offsets in statures along the axes of
 // the part, so that they lie on the flesh: chosen by eye.
-import type { HandPlace } from '../model/figure.ts';
 import type { Hand } from './skeleton.ts';
 import { along, between, type Point, point } from './space.ts';
-import type { FootHold, Spot } from './touches.ts';
+import type { FootHold, HandHold, Spot } from './touches.ts';
 
 const other = (hand: Hand): Hand => (hand === 'right' ? 'left' : 'right');
 const sideOf = (hand: Hand) => (hand === 'right' ? 1 : -1);
@@ -13,7 +12,7 @@ export function palmOf(hand: Hand): Spot {
 }
 
 /** The point of the body that a palm is put on; null for a place that is no part of the body. */
-export function palmTarget(hand: Hand, place: HandPlace): Spot | null {
+export function palmTarget(hand: Hand, place: HandHold): Spot | null {
   const side = sideOf(hand);
   const far = other(hand);
   const onPiece = (piece: 0 | 1 | 2, of: 0 | 1 | 2, at: Point): Spot => {

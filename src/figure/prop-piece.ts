@@ -3,7 +3,7 @@
 import type { Dot } from './path.ts';
 
 export interface PropPiece {
-  readonly look: 'solid' | 'pale' | 'heavy' | 'line' | 'thick-line';
+  readonly look: 'solid' | 'pale' | 'heavy' | 'line' | 'thick-line' | 'rail';
   readonly path: string;
 }
 

@@ -4,6 +4,9 @@ import { palmOf } from './own-body.ts';
 import type { Hand, Skeleton } from './skeleton.ts';
 import { along, between, type Point, point } from './space.ts';
 
+/** How far to the side a fixed point is: an arm's length. */
+const ANCHOR_BESIDE = 0.42;
+
 /** A point of the body, or the fixed point in front, by its word. */
 export function placePoints(place: PropPlace, body: Skeleton): readonly Point[] {
   const fist = (hand: Hand) => palmOf(hand)(body);
@@ -42,6 +45,11 @@ export function placePoints(place: PropPlace, body: Skeleton): readonly Point[] 
       return [body.spine[2]];
     case 'door':
       return [point(body.spine[0].x + 0.62, body.right.elbow.y + 0.02, body.right.elbow.z)];
+    case 'side':
+    case 'other-side': {
+      const out = place === 'side' ? ANCHOR_BESIDE : -ANCHOR_BESIDE;
+      return [point(body.spine[0].x + 0.06, body.right.elbow.y + 0.02, body.spine[0].z + out)];
+    }
     case 'floor':
       return [point(body.spine[0].x, 0, 0)];
   }

@@ -1,21 +1,23 @@
 // What stands around the body, and how far a point of it is from a surface.
-import { HEIGHTS } from './body.ts';
+import { DEPTHS, HEIGHTS } from './body.ts';
 import type { Point } from './space.ts';
 
-/** Level ground at some height, a wall in front of the body, or one behind it. */
-export type Surface = 'floor' | 'seat' | 'worktop' | 'step' | 'wall-ahead' | 'wall-behind';
+/** Walls around the body, which nothing goes through. */
+export const WALLS = ['wall-ahead', 'wall-behind', 'wall-right', 'wall-left'] as const;
 
-/** Heights of level surfaces and places of walls, in statures; a wall is null until a pose has put it up. */
-export interface Scene {
+/** What stands where a pose first touches it. */
+export const PUT_UP = [...WALLS, 'door-frame', 'rail'] as const;
+
+/** Level ground at some height, or what a pose puts up. */
+export type Surface = 'floor' | 'seat' | 'worktop' | 'step' | (typeof PUT_UP)[number];
+
+/** Heights of level surfaces and places of the others, in statures; null until a pose has put it up. */
+export interface Scene extends Readonly<Record<(typeof PUT_UP)[number], number | null>> {
   readonly floor: number;
   readonly seat: number;
   readonly worktop: number;
   readonly step: number;
-  readonly 'wall-ahead': number | null;
-  readonly 'wall-behind': number | null;
 }
-
-export const WALLS = ['wall-ahead', 'wall-behind'] as const;
 
 export const BARE_SCENE: Scene = {
   floor: 0,
@@ -24,16 +26,38 @@ export const BARE_SCENE: Scene = {
   step: HEIGHTS.step,
   'wall-ahead': null,
   'wall-behind': null,
+  'wall-right': null,
+  'wall-left': null,
+  'door-frame': null,
+  rail: null,
 };
+
+/** How steeply a handrail goes up: as stairs with a tread of 28 cm. */
+export const RAIL_SLOPE = HEIGHTS.step / DEPTHS.tread;
 
 /** How far a point with its flesh is from a surface; below 0 it has gone through. */
 export function gap(at: Point, flesh: number, surface: Surface, level: number): number {
-  if (surface === 'wall-ahead') return level - at.x - flesh;
-  if (surface === 'wall-behind') return at.x - level - flesh;
-  return at.y - level - flesh;
+  switch (surface) {
+    case 'wall-ahead':
+    case 'door-frame':
+      return level - at.x - flesh;
+    case 'wall-behind':
+      return at.x - level - flesh;
+    case 'wall-right':
+      return level - at.z - flesh;
+    case 'wall-left':
+      return at.z - level - flesh;
+    case 'rail':
+      return at.y - RAIL_SLOPE * at.x - level - flesh;
+    default:
+      return at.y - level - flesh;
+  }
 }
 
-/** Where a wall has to stand for a point with its flesh to touch it. */
-export function wallAt(at: Point, flesh: number, surface: Surface): number {
-  return at.x + (surface === 'wall-ahead' ? flesh : -flesh);
+const AHEAD: ReadonlySet<Surface> = new Set(['wall-ahead', 'wall-right', 'door-frame'] as const);
+
+/** Where a surface has to be for a point with its flesh to touch it. */
+export function putUpAt(at: Point, flesh: number, surface: Surface): number {
+  const off = gap(at, flesh, surface, 0);
+  return AHEAD.has(surface) ? -off : off;
 }

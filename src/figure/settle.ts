@@ -3,7 +3,9 @@
 // goes through nothing, and stands in balance.
 import type { Figure } from '../model/figure.ts';
 import type { Sides } from '../units/side.ts';
-import { contactsOf, type Gap, gapsBeyond, measured, withWalls } from './contacts.ts';
+import { offBalance } from './balance.ts';
+import { besideOf } from './beside.ts';
+import { contactsOf, type Gap, gapsBeyond, measured, withPutUp } from './contacts.ts';
 import { type Intent, intentOf, positionOf } from './intent.ts';
 import { fitted } from './least-squares.ts';
 import { mergedPose } from './limb-poses.ts';
@@ -33,6 +35,9 @@ const FIRM = [4, 30, 300] as const;
 const ON_THE_WAY = [30] as const;
 const AT_THE_END = [30, 300] as const;
 
+/** How far the middle of the body's mass may be from above its feet: more than half a foot. */
+const FALLS = 0.1;
+
 /** How far a contact may be off and still be seen to touch: 1 cm of 1.70 m. */
 const REACHED = 0.006;
 
@@ -43,19 +48,28 @@ export function settledFigure(
 ): SettledFigure | null {
   const position = positionOf(figure, level.position);
   if (!position) return null;
-  const setting = { position, name: figure.position ?? level.position, sides: level.sides };
+  const setting = {
+    position,
+    name: figure.position ?? level.position,
+    sides: level.sides,
+    beside: besideOf(figure),
+  };
   const intent = intentOf(figure.start, figure.start, { ...setting, from: null });
   const wish = { intent, scene: BARE_SCENE, from: null, left: null };
-  const start = settled(intent, BARE_SCENE, rested(putDown(intent), wish, FIRM));
-  const scene = withWalls(BARE_SCENE, [start]);
+  const stance = rested(putDown(intent), wish, FIRM);
+  const scene = withPutUp(BARE_SCENE, [{ intent, body: skeletonOf(stance, intent.base) }]);
+  const start = settled(intent, scene, stance);
   if (!figure.end) return { scene, start, end: null, way: [start.body] };
   const endPose = mergedPose(figure.start, figure.end);
   const endIntent = intentOf(endPose, figure.end, { ...setting, from: start });
-  const way = settledWay(start, endIntent, scene);
+  const kept = settledWay(start, endIntent, scene);
+  // Legs that change places take their feet with them: who would fall with feet that stay, steps.
+  const isFallen = fallen(skeletonOf(kept.at(-1) as Stance, endIntent.base), endIntent).length > 0;
+  const way = isFallen ? settledWay(start, steppingOf(endIntent), scene) : kept;
   const end = settled(endIntent, scene, way.at(-1) as Stance);
   const bodies = way.slice(0, -1).map((stance) => skeletonOf(stance, endIntent.base));
   return {
-    scene: withWalls(scene, [end]),
+    scene: withPutUp(scene, [end]),
     start,
     end,
     way: [start.body, ...bodies, end.body],
@@ -106,8 +120,24 @@ function onGrid(stance: Stance, free: readonly number[]): Stance {
 
 function settled(intent: Intent, scene: Scene, stance: Stance): Settled {
   const body = skeletonOf(stance, intent.base);
-  const shortfalls = gapsBeyond(REACHED, body, intent, scene);
+  const shortfalls = [...gapsBeyond(REACHED, body, intent, scene), ...fallen(body, intent)];
   return { intent, stance, body, shortfalls };
+}
+
+/** How far a body that stands on its own feet is from above them, where it can only fall. */
+function fallen(body: Skeleton, intent: Intent): readonly Gap[] {
+  const by = intent.isBalanced ? offBalance(body, intent) : 0;
+  return Math.abs(by) > FALLS
+    ? [{ part: 'trunk', hand: null, on: 'balance', by: Math.abs(by) }]
+    : [];
+}
+
+/** The same with feet that need not stay where they are. */
+function steppingOf(intent: Intent): Intent {
+  const touches = intent.touches.map((one) =>
+    one.keeps === 'loosely' ? { ...one, keeps: 'not' as const } : one,
+  );
+  return { ...intent, touches };
 }
 
 /** The wanted stance with the body just above what it rests on, for the fit to begin near its end. */

@@ -20,6 +20,9 @@ export type BodyPart =
   | 'shoulder'
   | 'head';
 
+/** What carries the trunk stays where it is; feet slide where angles ask for it; a hand slides along a rail. */
+type Keeps = 'firmly' | 'loosely' | 'not';
+
 export interface Touch {
   /** The same in both poses for the same part of the body. */
   readonly key: string;
@@ -29,8 +32,7 @@ export interface Touch {
   readonly surface: Surface;
   readonly at: Spot;
   readonly flesh: number;
-  /** Feet may slide where angles ask for it; what carries the trunk stays where it is. */
-  readonly isFoot: boolean;
+  readonly keeps: Keeps;
 }
 
 const sideOf = (hand: Hand) => (hand === 'right' ? 1 : -1);
@@ -40,17 +42,17 @@ interface Named {
   /** What of it, where one part touches with several points. */
   readonly point?: string;
   readonly hand?: Hand;
-  readonly isFoot?: boolean;
+  readonly keeps?: Keeps;
 }
 
 function touch(
-  { part, point: spot = part, hand, isFoot = false }: Named,
+  { part, point: spot = part, hand, keeps = 'firmly' }: Named,
   at: Touch['at'],
   flesh: number,
   surface: Surface = 'floor',
 ): Touch {
   const key = hand === undefined ? spot : `${hand} ${spot}`;
-  return { key, part, hand: hand ?? null, surface, at, flesh, isFoot };
+  return { key, part, hand: hand ?? null, surface, at, flesh, keeps };
 }
 
 const hips = (surface: Surface) =>
@@ -69,23 +71,23 @@ const lyingOn = (hand: Hand) => [
   touch({ part: 'hips' }, (body) => body[hand].hip, FLESH.hipJoint),
   touch({ part: 'shoulder', hand }, (body) => body[hand].shoulder, FLESH.shoulder),
 ];
-const wrist = (hand: Hand, surface: Surface = 'floor', isFoot = false) =>
+const wrist = (hand: Hand, surface: Surface = 'floor', keeps: Keeps = 'firmly') =>
   touch(
-    { part: 'hand', point: 'wrist', hand, isFoot },
+    { part: 'hand', point: 'wrist', hand, keeps },
     (body) => body[hand].wrist,
     FLESH.wrist,
     surface,
   );
 const ankle = (hand: Hand) =>
   touch(
-    { part: 'foot', point: 'ankle', hand, isFoot: true },
+    { part: 'foot', point: 'ankle', hand, keeps: 'loosely' },
     (body) => body[hand].ankle,
     FLESH.ankle,
   );
 
 /** An arm that lies on the ground beside the body. */
 export function lyingArm(hand: Hand): readonly Touch[] {
-  return [wrist(hand, 'floor', true)];
+  return [wrist(hand, 'floor', 'loosely')];
 }
 
 /** The leg that a body on its side lies on. */
@@ -94,16 +96,17 @@ export function lowerLeg(hand: Hand): readonly Touch[] {
 }
 
 /** A hand laid flat: the wrist a little higher than the fingers. */
-function flatHand(hand: Hand, surface: Surface): readonly Touch[] {
-  return [
-    wrist(hand, surface),
-    touch(
-      { part: 'hand', point: 'fingers', hand },
-      (body) => body[hand].fingertip,
-      FLESH.fingers,
-      surface,
-    ),
-  ];
+function flatHand(hand: Hand, surface: Surface, keeps?: Keeps): readonly Touch[] {
+  return [wrist(hand, surface, keeps), fingers(hand, surface, keeps)];
+}
+
+function fingers(hand: Hand, surface: Surface, keeps?: Keeps): Touch {
+  return touch(
+    { part: 'hand', point: 'fingers', hand, ...(keeps ? { keeps } : {}) },
+    (body) => body[hand].fingertip,
+    FLESH.fingers,
+    surface,
+  );
 }
 
 function forearm(hand: Hand): readonly Touch[] {
@@ -143,15 +146,29 @@ export function restTouches(rest: string, isOnChair: boolean): readonly Touch[] 
   }
 }
 
-const HAND_SURFACES: Readonly<Partial<Record<HandPlace, Surface>>> = {
-  floor: 'floor',
-  wall: 'wall-ahead',
-  worktop: 'worktop',
-};
+/** How a hand is held: `-beside` where the thing stands at its side. */
+export type HandHold = HandPlace | 'worktop-beside' | 'chair-beside' | 'wall-beside';
 
-export function handTouches(hand: Hand, place: HandPlace): readonly Touch[] {
-  const surface = HAND_SURFACES[place];
-  return surface ? flatHand(hand, surface) : [];
+export function handTouches(hand: Hand, hold: HandHold): readonly Touch[] {
+  switch (hold) {
+    case 'floor':
+    case 'worktop':
+    case 'door-frame':
+      return flatHand(hand, hold);
+    case 'wall':
+      return flatHand(hand, 'wall-ahead');
+    // A hand goes along a worktop as the body goes, and holds a chair where it stands.
+    case 'worktop-beside':
+      return flatHand(hand, 'worktop', 'not');
+    case 'chair-beside':
+      return flatHand(hand, 'seat');
+    case 'wall-beside':
+      return [fingers(hand, `wall-${hand}`, 'not')];
+    case 'rail':
+      return [wrist(hand, 'rail', 'not')];
+    default:
+      return [];
+  }
 }
 
 /** How a foot touches: `lowest` where only its lowest point has to. */
@@ -159,7 +176,7 @@ export type FootHold = FootPlace | 'instep' | 'edge' | 'lowest' | 'lying';
 
 export function footTouches(hand: Hand, hold: FootHold): readonly Touch[] {
   const foot = (point: 'heel' | 'ball' | 'toe', surface: Surface = 'floor') =>
-    touch({ part: 'foot', point, hand, isFoot: true }, (body) => body[hand][point], 0, surface);
+    touch({ part: 'foot', point, hand, keeps: 'loosely' }, (body) => body[hand][point], 0, surface);
   const sole = (surface: Surface) => [foot('heel', surface), foot('ball', surface)];
   switch (hold) {
     case 'floor':
@@ -179,7 +196,7 @@ export function footTouches(hand: Hand, hold: FootHold): readonly Touch[] {
       return [
         ankle(hand),
         touch(
-          { part: 'foot', point: 'ball', hand, isFoot: true },
+          { part: 'foot', point: 'ball', hand, keeps: 'loosely' },
           (body) => body[hand].ball,
           BREADTHS.foot / 2,
         ),

@@ -19,7 +19,7 @@ import {
 import { BODY_POINTS } from './touches.ts';
 
 // Weights: chosen on many figures, no source.
-const ANCHOR = { foot: 3, other: 40 } as const;
+const ANCHOR = { loosely: 3, firmly: 40, not: 0 } as const;
 const BALANCE = 1.5;
 const FLAT = 2;
 const LIMIT = 10;
@@ -141,13 +141,13 @@ function anchorsOf(intent: Intent, from: Resting): readonly Anchor[] {
     (hand) => intent.feet[hand] === 'lowest' && from.intent.feet[hand] !== 'free',
   ).map((hand): Anchor => {
     const before = from.body[hand].ball.x;
-    return (body, into) => into.push(ANCHOR.foot * (body[hand].ball.x - before));
+    return (body, into) => into.push(ANCHOR.loosely * (body[hand].ball.x - before));
   });
   const touching = intent.touches.flatMap((one): readonly Anchor[] => {
     const isSame = ({ key, surface }: typeof one) => key === one.key && surface === one.surface;
     const before = from.intent.touches.find(isSame)?.at(from.body);
-    if (!before) return [];
-    const weight = one.isFoot ? ANCHOR.foot : ANCHOR.other;
+    if (!before || one.keeps === 'not') return [];
+    const weight = ANCHOR[one.keeps];
     const isWall = one.surface.startsWith('wall');
     return [
       (body, into) => {

@@ -3,6 +3,7 @@
 import type { Place } from '../finding/place.ts';
 import {
   type AngleName,
+  type ArrowPart,
   type Figure,
   type FootPlace,
   type HandPlace,
@@ -46,6 +47,7 @@ export function readFigure(at: At<FigureFile> | undefined): Figure | null {
     tilt: quantity(under(at, 'tilt'), parseTilt) ?? 0,
     position: wordUnder(at, 'position') ?? null,
     props: entries(under(at, 'props')).flatMap(readProps),
+    arrow: (wordUnder(at, 'arrow') as ArrowPart | undefined) ?? null,
     start: readPose(under(at, 'start'), at.keyPlace ?? placeOf(at)),
     end: end ? readPose(end, placeOf(end)) : null,
   };

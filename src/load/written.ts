@@ -13,6 +13,9 @@ export type PropFile =
       table?: string | string[];
       wall?: string | string[];
       step?: string | string[];
+      stairs?: string | string[];
+      rail?: string | string[];
+      'door-frame'?: string | string[];
       bed?: string | string[];
       mat?: string | string[];
       pillow?: string | string[];
@@ -146,6 +149,22 @@ export interface FigureFile {
     | 'standing'
     | 'walking';
   props?: PropFile[];
+  arrow?:
+    | 'hand'
+    | 'other-hand'
+    | 'elbow'
+    | 'other-elbow'
+    | 'shoulder'
+    | 'other-shoulder'
+    | 'knee'
+    | 'other-knee'
+    | 'foot'
+    | 'other-foot'
+    | 'heel'
+    | 'other-heel'
+    | 'head'
+    | 'back'
+    | 'seat';
   start?: PoseFile;
   end?: PoseFile;
 }
@@ -155,6 +174,8 @@ export interface PoseFile {
     | 'wall'
     | 'worktop'
     | 'chair'
+    | 'rail'
+    | 'door-frame'
     | 'hip'
     | 'thigh'
     | 'knee'
@@ -221,6 +242,8 @@ export interface OtherLimbFile {
     | 'wall'
     | 'worktop'
     | 'chair'
+    | 'rail'
+    | 'door-frame'
     | 'hip'
     | 'thigh'
     | 'knee'

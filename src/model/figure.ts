@@ -46,6 +46,8 @@ const HAND_PLACES = [
   'wall',
   'worktop',
   'chair',
+  'rail',
+  'door-frame',
   'hip',
   'thigh',
   'knee',
@@ -106,6 +108,9 @@ const PROPS = [
   'table',
   'wall',
   'step',
+  'stairs',
+  'rail',
+  'door-frame',
   'bed',
   'mat',
   'pillow',
@@ -119,7 +124,7 @@ const PROPS = [
 ] as const;
 export type PropName = (typeof PROPS)[number];
 
-/** Where a thing is held, lies or is tied; `door` is a fixed point in front. */
+/** Where a thing is held, lies, stands or is tied; `side` is beside the body, `door` a fixed point in front. */
 const PROP_PLACES = [
   'hand',
   'hands',
@@ -135,10 +140,32 @@ const PROP_PLACES = [
   'seat',
   'chest',
   'back',
+  'side',
+  'other-side',
   'door',
   'floor',
 ] as const;
 export type PropPlace = (typeof PROP_PLACES)[number];
+
+/** Parts of the body that an arrow can follow. */
+const ARROW_PARTS = [
+  'hand',
+  'other-hand',
+  'elbow',
+  'other-elbow',
+  'shoulder',
+  'other-shoulder',
+  'knee',
+  'other-knee',
+  'foot',
+  'other-foot',
+  'heel',
+  'other-heel',
+  'head',
+  'back',
+  'seat',
+] as const;
+export type ArrowPart = (typeof ARROW_PARTS)[number];
 
 export interface Prop {
   readonly name: PropName;
@@ -178,6 +205,8 @@ export interface Figure {
   /** Another body position than the exercise's, where that one is the practice's own; else null. */
   readonly position: string | null;
   readonly props: readonly Prop[];
+  /** The part of the body that the arrow follows; null for the one that travels farthest. */
+  readonly arrow: ArrowPart | null;
   readonly start: Pose;
   /** Null for a position that is held. */
   readonly end: Pose | null;

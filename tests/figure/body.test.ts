@@ -218,16 +218,26 @@ describe('a figure of the example clinic', () => {
         return [hip, knee, ankle, heel, ball, shoulder, elbow, wrist, fingertip];
       });
       const all = [...joints, ...body.spine, body.neckTop, body.headMiddle];
-      for (const { x, y } of all) {
+      for (const { x, y, z } of all) {
         expect(y).toBeGreaterThan(-TOUCHES);
         if (scene['wall-ahead'] !== null) expect(x).toBeLessThan(scene['wall-ahead'] + TOUCHES);
         if (scene['wall-behind'] !== null)
           expect(x).toBeGreaterThan(scene['wall-behind'] - TOUCHES);
+        if (scene['wall-right'] !== null) expect(z).toBeLessThan(scene['wall-right'] + TOUCHES);
+        if (scene['wall-left'] !== null) expect(z).toBeGreaterThan(scene['wall-left'] - TOUCHES);
       }
       for (const { surface, at, flesh } of intent.touches) {
-        const { x, y } = at(body);
+        const { x, y, z } = at(body);
         const level = scene[surface] ?? Number.NaN;
-        const off = { 'wall-ahead': x + flesh, 'wall-behind': x - flesh }[surface as string];
+        const off = {
+          'wall-ahead': x + flesh,
+          'door-frame': x + flesh,
+          'wall-behind': x - flesh,
+          'wall-right': z + flesh,
+          'wall-left': z - flesh,
+          // As steep as stairs of 17 cm with a tread of 28 cm.
+          rail: y - (17 / 28) * x - flesh,
+        }[surface as string];
         expect(Math.abs((off ?? y - flesh) - level)).toBeLessThan(TOUCHES);
       }
     }

@@ -69,6 +69,7 @@ export function madeFigure({ start = {}, end, props = [], ...rest }: MadeFigure)
     shown: 'whole',
     tilt: 0,
     position: null,
+    arrow: null,
     props: props.map((one) => ({ ...one, place })),
     start: pose(start),
     end: end ? pose(end) : null,
