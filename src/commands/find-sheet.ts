@@ -77,7 +77,9 @@ function untold({ plan, language }: RegisterRow, { lacks }: { readonly lacks: st
   const why =
     lacks === 'words'
       ? `there is no words pack for its language, ${language}`
-      : `plan ${plan} has errors now ("carryover check ${plan}")`;
+      : lacks === 'history'
+        ? 'this copy of the folder lacks the history that the sheet is held against'
+        : `plan ${plan} has errors now ("carryover check ${plan}")`;
   return `Whether its words are current cannot be said: ${why}.`;
 }
 

@@ -9,10 +9,12 @@ import type { Folder } from '../load/folder.ts';
 import type { RegisterRow } from '../load/register.ts';
 import type { Words } from '../render/words/words.ts';
 import { numberedSheet, type Printing } from './pages.ts';
-import { languageOf, wordsOf } from './wording.ts';
+import { wordsOf } from './wording.ts';
 
 /** The number that a plan's sheet has now, or what keeps it from having one. */
-export type SheetNow = { readonly number: string } | { readonly lacks: 'sound plan' | 'words' };
+export type SheetNow =
+  | { readonly number: string }
+  | { readonly lacks: 'sound plan' | 'words' | 'history' };
 
 /** Says it for a plan, in the language of a row where this machine does not know the person's. */
 export function sheetsNow(
@@ -30,12 +32,15 @@ export function sheetsNow(
     const { plan, numbers } = one;
     if (!plan || !numbers || errorsOf(one, compiled.findings).length > 0)
       return { lacks: 'sound plan' };
-    // people.yaml is not on every machine; without it the row tells the person's language.
-    const language = compiled.people.size === 0 ? row.language : languageOf(one, compiled);
+    // people.yaml is not on every machine; without it the row tells what the plan does not.
+    const isUntold = plan.handoutLanguage === null && compiled.people.size === 0;
+    const language = isUntold ? row.language : one.language;
     const words = printing.wording.get(language) ?? wordsIn(language, row);
     if (!words) return { lacks: 'words' };
+    // Its number takes in what is new since the sheet before.
+    if (printing.lastTimes.lost(one)) return { lacks: 'history' };
     return {
-      number: numberedSheet({ plan, numbers, last: printing.lastTime(one) }, compiled, words)
+      number: numberedSheet({ plan, numbers, last: printing.lastTimes.of(one) }, compiled, words)
         .number,
     };
   };

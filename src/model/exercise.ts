@@ -3,6 +3,8 @@
 import type { Place, SourceText } from '../finding/place.ts';
 import type { Order, Sides } from '../units/side.ts';
 import type { Bounds, DoseLayer, MoveOnWhen } from './dose.ts';
+import type { PrintedText } from './printed-text.ts';
+import type { LevelTexts } from './translation.ts';
 
 export const PURPOSES = [
   'warm-up',
@@ -70,11 +72,21 @@ export interface Level {
   readonly easier: string | null;
   readonly harder: string | null;
   readonly picture: Picture | null;
+  /** An https address with more about it. */
+  readonly link: string | null;
   /** The exercise's dose and the level's, in order; a later one wins. */
   readonly exerciseDose: DoseLayer | null;
   readonly levelDose: DoseLayer | null;
   readonly bounds: Bounds | null;
   readonly moveOnWhen: MoveOnWhen | null;
+  /** Its texts in further languages, by BCP 47 tag. */
+  readonly translations: ReadonlyMap<string, LevelTexts>;
+}
+
+/** The level as it reads in a language; as its file has it where that is the language of the file. */
+export function levelIn(level: Level, language: string): Level {
+  const texts = level.translations.get(language);
+  return texts ? { ...level, ...texts } : level;
 }
 
 export interface Exercise {
@@ -84,4 +96,5 @@ export interface Exercise {
   readonly place: Place;
   /** Easiest first; never empty. */
   readonly levels: readonly Level[];
+  readonly printed: readonly PrintedText[];
 }

@@ -56,10 +56,12 @@ const level: Level = {
   easier: null,
   harder: null,
   picture: null,
+  link: null,
   exerciseDose: null,
   levelDose: null,
   bounds: null,
   moveOnWhen: null,
+  translations: new Map(),
 };
 const exercise: Exercise = {
   id: 'heel-raise',
@@ -67,6 +69,7 @@ const exercise: Exercise = {
   source: place.source,
   place,
   levels: [level],
+  printed: [],
 };
 
 const item: Item = {
@@ -121,6 +124,7 @@ export const plan: Plan = {
   place,
   person: 'M-0412',
   title: 'Ankle, back to <hill> walking',
+  handoutLanguage: null,
   by: 'rk',
   visits: [
     { date: '2026-09-21', found: 'Limps & favours the right', why: null },
@@ -130,6 +134,7 @@ export const plan: Plan = {
   nextVisit: '2026-11-16',
   weeks: 3,
   affected: 'left',
+  print: 'normal',
   goals: ['Walk the coast path'],
   profile: { ageBand: '18-64', training: 'new' },
   limits: {
@@ -149,6 +154,7 @@ export const plan: Plan = {
   report: new Map(),
   closed: null,
   accepts: [],
+  printed: [],
   valuePlaces: new Map(),
 };
 

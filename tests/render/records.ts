@@ -132,10 +132,12 @@ function levelOf(exercise: string, settings: Partial<Level> = {}): Level {
     easier: null,
     harder: null,
     picture: null,
+    link: null,
     exerciseDose: null,
     levelDose: null,
     bounds: null,
     moveOnWhen: null,
+    translations: new Map(),
     ...settings,
   };
 }
@@ -151,6 +153,7 @@ export function exerciseOf({
     place,
     source: place.source,
     levels: levels.map((level) => levelOf(name, level)),
+    printed: [],
   };
 }
 
