@@ -5,6 +5,9 @@ import { checkFolder } from './check/folder-checks.ts';
 import { impossibleJoints } from './check/joint-range.ts';
 import { asSet, checkPlan } from './check/plan-checks.ts';
 import { settingFindings } from './check/practice-settings.ts';
+import { sheetLanguages } from './check/sheet-language.ts';
+import { type PlanInLanguage, sheetParts } from './check/sheet-parts.ts';
+import { judgedTranslations } from './check/translated-exercise.ts';
 import { levelsWithoutTime } from './compute/item-week.ts';
 import type { PlanNumbers } from './compute/numbers.ts';
 import { planNumbers } from './compute/plan-numbers.ts';
@@ -30,7 +33,9 @@ import {
 } from './load/read-practice.ts';
 import { schemaVersion } from './load/schema-version.ts';
 import { startingTexts } from './load/starting-texts.ts';
+import { packLanguages } from './load/templates.ts';
 import { readText } from './load/text-file.ts';
+import type { Exercise } from './model/exercise.ts';
 import { CODE } from './model/ids.ts';
 import type { Plan } from './model/plan.ts';
 import type { Person, Practice } from './model/practice.ts';
@@ -44,6 +49,10 @@ export interface CompiledPlan {
   readonly file: string;
   readonly plan: Plan | null;
   readonly numbers: PlanNumbers | null;
+  /** The language of its sheet: the plan's, else the person's, else the practice's. */
+  readonly language: string;
+  /** Its exercises that have no words in that language. */
+  readonly untranslated: readonly Exercise[];
   /** What was found in the plan and in the exercises that it uses. */
   readonly findings: readonly Finding[];
   /** The files that it is made from, beside the settings. */
@@ -83,20 +92,24 @@ export function compile(folder: Folder, named: Named | null, onPlan: OnPlan = ()
   const library = withDoses(openLibrary(folder, { practice, folder }), practice);
   const { byId, findings: duplicatePlans } = plansOf(folder);
   const found: Finding[] = [...settings.findings];
-  if (named === null) found.push(...library.duplicates, ...duplicatePlans);
-  for (const id of named?.exercises ?? library.ids)
-    found.push(...(library.load(id)?.findings ?? []));
+  if (named === null) found.push(...library.duplicates, ...library.strays, ...duplicatePlans);
+  for (const id of named?.exercises ?? library.ids) {
+    const one = library.load(id);
+    if (one) found.push(...one.findings, ...translationFindings(one));
+  }
   const wanted = [...byId].filter(([id]) => named === null || named.plans.includes(id));
   const plans = wanted.map(([id, file], done) => {
     onPlan(done, wanted.length, id);
     const ownDuplicates = duplicatePlans.filter((one) =>
       [one.place.source.file, ...one.alsoMisleads].includes(file),
     );
-    return compilePlan(folder, id, file, { practice, library, duplicates: ownDuplicates });
+    const setting = { practice, people: settings.people, library, duplicates: ownDuplicates };
+    return compilePlan(folder, id, file, setting);
   });
   const kept = plans.filter(({ plan }) => named !== null || !plan?.closed);
   for (const plan of kept) found.push(...plan.findings);
   found.push(...figureFindings(library, named, practice).filter((one) => !isTold(one, found)));
+  const ofLanguages = sheetLanguages(practice, inLanguages(kept), packLanguages(folder));
   const inFolder = folderFindings(folder, settings, library, plans, named === null);
   // A value that is a mistake is not also a telephone number.
   const ofFolder = inFolder.filter(
@@ -106,7 +119,7 @@ export function compile(folder: Folder, named: Named | null, onPlan: OnPlan = ()
     ...plan,
     findings: inOrder([
       ...plan.findings,
-      ...ofFolder.filter(({ place }) => place.source.file === plan.file),
+      ...[...ofFolder, ...ofLanguages].filter(({ place }) => place.source.file === plan.file),
     ]),
   }));
   const own = found.filter((one) => !followsFromSettings(one, settings.unread));
@@ -115,7 +128,7 @@ export function compile(folder: Folder, named: Named | null, onPlan: OnPlan = ()
     people: settings.people,
     plans: withFolder,
     library,
-    findings: inOrder([...own, ...ofFolder]),
+    findings: inOrder([...own, ...ofFolder, ...ofLanguages]),
   };
 }
 
@@ -156,6 +169,7 @@ function withDoses(library: Library, practice: Practice): Library {
             ...impossibleJoints(one.exercise),
             ...(one.findings.length === 0 ? levelsWithoutTime(one.exercise, practice) : []),
           ],
+          ...(one.findings.length === 0 ? { translations: judgedTranslations(one, practice) } : {}),
         }
       : one;
   return {
@@ -166,6 +180,16 @@ function withDoses(library: Library, practice: Practice): Library {
       return judgedById.get(id);
     },
   };
+}
+
+function inLanguages(plans: readonly CompiledPlan[]): readonly PlanInLanguage[] {
+  return plans.flatMap(({ plan, numbers, file, language, untranslated }) =>
+    plan ? [{ plan, file, language, untranslated, parts: numbers && sheetParts(numbers) }] : [],
+  );
+}
+
+function translationFindings({ translations }: LoadedExercise): readonly Finding[] {
+  return [...translations.values()].flatMap(({ findings }) => findings);
 }
 
 const LOOKS_UP: Readonly<Partial<Record<CheckName, readonly LookedUp[]>>> = {
@@ -203,6 +227,10 @@ function folderFindings(
   const sources = [
     practice.source,
     ...library.loaded().flatMap(({ exercise }) => (exercise ? [exercise.source] : [])),
+    ...library
+      .loaded()
+      .flatMap(({ translations }) => [...translations.values()])
+      .flatMap(({ texts }) => (texts ? [texts.source] : [])),
     ...plans.map(({ source }) => source),
     ...diaries.flatMap(({ path }) => readText(folder, path).value ?? []),
   ];
@@ -254,12 +282,13 @@ function loadSettings(folder: Folder) {
 
 interface PlanSetting {
   readonly practice: Practice;
+  readonly people: ReadonlyMap<string, Person>;
   readonly library: Library;
   readonly duplicates: readonly Finding[];
 }
 
 function compilePlan(folder: Folder, id: string, file: string, setting: PlanSetting): CompiledPlan {
-  const { practice, library } = setting;
+  const { practice, people, library } = setting;
   const used = new Map<string, LoadedExercise>();
   const found: Finding[] = [...setting.duplicates];
   const nothing = (findings: readonly Finding[]): CompiledPlan => ({
@@ -267,6 +296,8 @@ function compilePlan(folder: Folder, id: string, file: string, setting: PlanSett
     file,
     plan: null,
     numbers: null,
+    language: practice.language,
+    untranslated: [],
     uses: [file],
     findings: [...found, ...findings],
   });
@@ -290,11 +321,25 @@ function compilePlan(folder: Folder, id: string, file: string, setting: PlanSett
   const twice = library.duplicates.filter((one) =>
     one.alsoMisleads.some((path) => files.includes(path)),
   );
-  const inExercises = [...twice, ...[...used.values()].flatMap((one) => one.findings)];
-  const uses = [file, ...files];
+  const language =
+    plan?.handoutLanguage ?? (plan && people.get(plan.person)?.language) ?? practice.language;
+  const translations = [...used.values()].flatMap((one) => one.translations.get(language) ?? []);
+  const inExercises = [
+    ...twice,
+    ...[...used.values()].flatMap((one) => one.findings),
+    ...translations.flatMap((one) => one.findings),
+  ];
+  const uses = [file, ...files, ...translations.map((one) => one.file)];
   if (!plan) return { ...nothing(inExercises), uses };
+  const untranslated =
+    language === practice.language
+      ? []
+      : [...used.values()].flatMap(({ exercise, translations: others }) =>
+          exercise && !others.has(language) ? [exercise] : [],
+        );
   const { numbers, findings } = judged(plan, practice, [...found, ...inExercises]);
-  return { id, file, plan, numbers, uses, findings: [...found, ...inExercises, ...findings] };
+  const all = [...found, ...inExercises, ...findings];
+  return { id, file, plan, numbers, language, untranslated, uses, findings: all };
 }
 
 /** Numbers are for sound items only, and checks of the whole plan for a plan without errors. */
@@ -331,6 +376,8 @@ function isFolderLinked(check: CheckName, file: string): boolean {
 /** Whether an error belongs to every plan: one in the settings, the people, a template, or a private file that git tracks. */
 export function belongsToAll({ check, place }: Finding): boolean {
   const { file } = place.source;
+  // What the practice does not say in a language costs the sheets in that language alone.
+  if (check === 'translation-missing') return false;
   return (
     file === PRACTICE_FILE ||
     file === PEOPLE_FILE ||

@@ -152,6 +152,7 @@ describe('the number of a sheet stays', () => {
   it.each<[string, Files]>([
     ['a name of the person', { ...EXAMPLE, 'people.yaml': 'M-0412: {name: "Ada Invented"}\n' }],
     ['the paper', replaced('practice.yaml', 'paper: a4', 'paper: letter')],
+    ['the size of print', replaced('plans/M-0412.yaml', /^(?=affected:)/m, 'print: large\n')],
     ['CRLF', changedYaml(EXAMPLE, (text) => text.replaceAll('\n', '\r\n'))],
     ['a comment', changedYaml(EXAMPLE, (text) => `# A comment\n${text}`)],
     ['what was found', replaced('plans/M-0412.yaml', 'Walks on the flat', 'Strolls on the flat')],
@@ -163,10 +164,13 @@ describe('the number of a sheet stays', () => {
   });
 });
 
+const LINK = 'link: https://example.org/heel-raise\n';
+
 describe('the number of a sheet changes', () => {
   it.each<[string, Files]>([
     ['a dose of an item', replaced('plans/M-0412.yaml', 'reps: 10-14}', 'reps: 10-13}')],
     ['a dose of a level', replaced('exercises/ankle/heel-raise.yaml', /reps: 8-12/, 'reps: 8-11')],
+    ['a link', replaced('exercises/ankle/heel-raise.yaml', /^(?=levels:)/m, LINK)],
     ['the affected side', replaced('plans/M-0412.yaml', 'affected: left', 'affected: right')],
     ['a date', replaced('plans/M-0412.yaml', '2026-12-21', '2026-12-22')],
     ['the pain ranges', replaced('plans/M-0412.yaml', '0-2, ease_off: 3-5', '0-1, ease_off: 2-5')],

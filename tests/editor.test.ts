@@ -162,6 +162,12 @@ describe('an editor with a YAML language server', () => {
     expect(found.map(({ range }) => range.start.line).sort((a, b) => a - b)).toEqual([9, 10]);
   });
 
+  it('takes the words of an exercise in another language for what they are', async () => {
+    const text = 'exercise: calf-stretch\nlanguage: es\nname: Estirar\npurpose: stretch\n';
+    const found = await server.open('exercises/calf-stretch.es.yaml', text);
+    expect(found.map(({ range }) => range.start.line)).toEqual([3]);
+  });
+
   it("offers the folder's own exercises, and the words of a closed list", async () => {
     await server.open(
       'plans/P-0002.yaml',

@@ -10,6 +10,7 @@ const FLOORS = [
   'units',
   'finding',
   'model',
+  'readability',
   'load',
   'compute',
   'figure',
@@ -24,7 +25,17 @@ const FLOORS = [
 ];
 
 /** No disk, clock, chance, terminal, or locale of the machine. */
-const PURE = ['units', 'finding', 'model', 'compute', 'figure', 'check', 'diff', 'render'];
+const PURE = [
+  'units',
+  'finding',
+  'model',
+  'readability',
+  'compute',
+  'figure',
+  'check',
+  'diff',
+  'render',
+];
 const OUTSIDE =
   /from 'node:|\bprocess\.|\bconsole\.|\bDate\.now\b|new Date\(\)|Math\.random|\.toLocale|localeCompare|\bfetch\(/;
 

@@ -4,6 +4,7 @@ import { execFileSync } from 'node:child_process';
 import {
   appendFileSync,
   chmodSync,
+  cpSync,
   existsSync,
   mkdirSync,
   mkdtempSync,
@@ -17,7 +18,7 @@ import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
 import { afterAll, beforeEach, describe, expect, it } from 'vitest';
 import { main } from '../src/main.ts';
-import { freshFolder, type Ran, runIn } from './support/cases.ts';
+import { CASES, freshFolder, type Ran, runIn } from './support/cases.ts';
 import { commitAll, edit, git, write } from './support/repository.ts';
 
 const made: string[] = [];
@@ -101,16 +102,16 @@ describe('a handover', () => {
     expect(rowsOf(root)).toHaveLength(2);
   });
 
-  it("is in the person's language, and its row never has a name", () => {
-    const pack = readFileSync(join(import.meta.dirname, '..', 'templates/words/en.yaml'), 'utf8');
-    write(root, 'templates/words/es.yaml', pack.replaceAll('Your exercises', 'Sus ejercicios'));
+  it("is in the plan's language, and its row never has a name", () => {
+    for (const path of ['practice.yaml', 'plans', 'exercises'])
+      cpSync(join(CASES, 'languages/spanish', path), join(root, path), { recursive: true });
     commitAll(root);
-    write(root, 'people.yaml', 'M-0412: {name: Rowan Vale, language: es}\n');
+    write(root, 'people.yaml', 'M-0412: {name: Rowan Vale, language: ar}\n');
     expect(handOver(root, 'M-0412').status).toBe(0);
     expect(rowsOf(root)[0]).toMatch(/,es,rk$/);
     expect(registerOf(root)).not.toMatch(/Rowan|Vale/);
     expect(runIn(root, ['check']).out).not.toMatch(OF_REGISTER);
-    // A machine without people.yaml, as a colleague's, judges by the language of the row.
+    // A machine without people.yaml, as a colleague's.
     rmSync(join(root, 'people.yaml'));
     expect(runIn(root, ['check']).out).not.toMatch(OF_REGISTER);
   });
@@ -395,10 +396,11 @@ describe('where the folder lies', () => {
     made.push(clone);
     git(root, 'clone', '-q', '--depth', '1', `file://${root}`, clone);
     expect(git(clone, 'rev-list', '--count', 'HEAD').trim()).toBe('1');
-    expect(runIn(clone, ['check']).out).toContain('note  changed-since-handover');
+    // What is new since then cannot be said, so neither can whether the sheet is another one.
+    expect(runIn(clone, ['check']).out).toContain('cannot say what is new since 2026-10-26');
     expect(handOver(clone, 'M-0412').status).toBe(0);
     expect(rowsOf(clone)).toHaveLength(2);
-    expect(runIn(clone, ['check']).out).not.toMatch(OF_REGISTER);
+    expect(runIn(clone, ['check']).out).not.toContain('changed-since-handover');
   });
 });
 

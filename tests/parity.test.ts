@@ -21,7 +21,10 @@ function sameBlocks({ html, markdown }: MadePages): readonly Block[] {
 /** Headings of exercises: "7. Walk: short and flat". */
 const EXERCISE = /^\d+\. /;
 const DATE =
-  /\b\d{1,2} (January|February|March|April|May|June|July|August|September|October|November|December)\b/g;
+  /\b\d{1,2} (January|February|March|April|May|June|July|August|September|October|November|December|de noviembre|de diciembre)\b/g;
+
+/** Of what is in bold, what opens a list, whom to call, from when on, and that the words are unreviewed. */
+const NO_DOSE = /:$|^Call us|^From |^Llámenos|^Desde |esta traducción|^This translation/;
 
 /** What a sheet can't do without, counted in its texts. */
 function counted(blocks: readonly Block[]) {
@@ -30,9 +33,7 @@ function counted(blocks: readonly Block[]) {
   const words = blocks.map(({ text }) => text).join('\n');
   return {
     exercises: of(/^h3$/, EXERCISE),
-    // Of what is in bold, neither what opens a list, nor whom to call, nor from when on.
-    doses: blocks.filter(({ kind, text }) => kind === 'strong' && !/:$|^Call us|^From /.test(text))
-      .length,
+    doses: blocks.filter(({ kind, text }) => kind === 'strong' && !NO_DOSE.test(text)).length,
     steps: of(/^step/),
     pictures: of(/^picture$/),
     dates: [...words.matchAll(DATE)].length,

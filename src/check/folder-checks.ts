@@ -11,6 +11,8 @@ import { looksCopied } from './looks-copied.ts';
 import { type FolderUnderCheck, looksPersonal } from './looks-personal.ts';
 import { placeholderLeft } from './placeholder-left.ts';
 import { asSet, settingOf } from './plan-checks.ts';
+import { readingGradeOfExercises } from './reading-grade.ts';
+import { tradeWordsIn } from './trade-word.ts';
 
 export interface WholeFolder extends Omit<FolderUnderCheck, 'setting'> {
   readonly exercises: readonly Exercise[];
@@ -29,6 +31,8 @@ export function checkFolder(practice: Practice, folder: WholeFolder): Finding[] 
     ...placeholderLeft(folder.sources, folder.startingTexts),
     ...limbUnlikely(folder.exercises),
     ...looksCopied(folder.plansToCompare),
+    ...readingGradeOfExercises(folder.exercises, practice, setting('reading-grade', 'above')),
+    ...[practice, ...folder.exercises].flatMap(({ printed }) => tradeWordsIn(printed, practice)),
   ];
   const planByFile = new Map(folder.plans.map((plan) => [plan.source.file, plan]));
   return asSet(found, practice).flatMap((one) => {

@@ -19,6 +19,7 @@ import { onlyAgainstAffected } from './only-against-affected.ts';
 import { outsideBounds } from './outside-bounds.ts';
 import type { PlanCheck, SettingOf, Settings } from './plan-check.ts';
 import { positionAvoided } from './position-avoided.ts';
+import { READING_GRADE_SETTINGS } from './reading-grade.ts';
 import { SHARP_RISE_SETTINGS, sharpRise } from './sharp-rise.ts';
 import { SHEET_RUNS_OUT_SETTINGS, sheetRunsOut } from './sheet-runs-out.ts';
 import { SIDE_BALANCE_SETTINGS, sideBalance } from './side-balance.ts';
@@ -28,6 +29,7 @@ import {
   STRETCH_BEFORE_STRENGTH_SETTINGS,
   stretchBeforeStrength,
 } from './stretch-before-strength.ts';
+import { tradeWord } from './trade-word.ts';
 import { WARM_UP_FIRST_SETTINGS, warmUpFirst } from './warm-up-first.ts';
 
 export const PLAN_CHECKS: readonly PlanCheck[] = [
@@ -54,12 +56,14 @@ export const PLAN_CHECKS: readonly PlanCheck[] = [
   { check: 'dates-unlikely', settings: {}, find: datesUnlikely },
   { check: 'sheet-runs-out', settings: SHEET_RUNS_OUT_SETTINGS, find: sheetRunsOut },
   ...FIGURE_CHECKS,
+  { check: 'trade-word', settings: {}, find: tradeWord },
 ];
 
 /** Every check that has numbers to set. */
 export const SETTINGS: ReadonlyMap<CheckName, Settings> = new Map<CheckName, Settings>([
   ...PLAN_CHECKS.map(({ check, settings }) => [check, settings] as const),
   ['looks-personal', LOOKS_PERSONAL_SETTINGS],
+  ['reading-grade', READING_GRADE_SETTINGS],
 ]);
 
 /** Everything that the checks find in one plan, with what is accepted marked so. */

@@ -7,8 +7,13 @@ const PRACTICE = 'practice.yaml';
 const MEANT_TO_BE_READ =
   /^(?:contact|emergency|practitioners|"(?:contact|emergency|practitioners)"|'(?:contact|emergency|practitioners)')[ \t]*:.*(?:\r?\n(?:[ \t}\]-].*|(?=\r?\n|$)))*/gm;
 
+/** The same in another language, below in_language: such a key and what is indented further. */
+const IN_ANOTHER_LANGUAGE =
+  /^([ \t]+)["']?(?:contact|practitioners)["']?[ \t]*:.*(?:\r?\n\1[ \t]+.*)*/gm;
+
 /** The text to look through; only practice.yaml at the folder's root has anything blanked. */
 export function withoutPracticeContacts({ file, text }: SourceText): string {
   if (file !== PRACTICE) return text;
-  return text.replace(MEANT_TO_BE_READ, (stretch) => stretch.replace(/[^\r\n]/g, ' '));
+  const blanked = (stretch: string) => stretch.replace(/[^\r\n]/g, ' ');
+  return text.replace(MEANT_TO_BE_READ, blanked).replace(IN_ANOTHER_LANGUAGE, blanked);
 }

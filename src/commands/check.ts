@@ -4,8 +4,9 @@ import { asSet } from '../check/plan-checks.ts';
 import { type Finding, inOrder } from '../finding/finding.ts';
 import { auditHandouts } from '../handouts/audit.ts';
 import { type FateSetting, fateOf } from '../handouts/changes.ts';
-import { readHandouts, readPage } from '../handouts/disk.ts';
+import { readHandouts, readPage, readPdf } from '../handouts/disk.ts';
 import { indexPage } from '../handouts/index-page.ts';
+import { lostVersions } from '../handouts/last-time.ts';
 import { pagesOf } from '../handouts/pages.ts';
 import { changedSinceHandover } from '../handouts/since-handover.ts';
 import { loadRegister } from '../load/register.ts';
@@ -40,11 +41,22 @@ export function check(
   if (handouts) {
     const { pages } = readHandouts(open.root);
     found.push(
-      ...auditHandouts({ pages, read: (path) => readPage(open.root, path) }, work, setting),
+      ...auditHandouts(
+        {
+          pages,
+          read: (path) => readPage(open.root, path),
+          readPdf: (path) => readPdf(open.root, path),
+        },
+        work,
+        setting,
+      ),
     );
   } else found.push(...ownTemplateFindings(work, setting, session));
   const register = loadRegister(open.folder);
-  found.push(...changedSinceHandover(register.rows, work, open.folder));
+  found.push(
+    ...changedSinceHandover(register.rows, work, open.folder),
+    ...asSet(lostVersions(work.compiled.plans, work.lastTimes), work.compiled.practice),
+  );
   if (named === null) {
     const ofFolder = [...oldEditorIds(open.folder, work.compiled), ...register.findings];
     found.push(...asSet(ofFolder, work.compiled.practice));

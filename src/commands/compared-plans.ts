@@ -8,7 +8,7 @@ import { withPeopleOf } from '../handouts/version.ts';
 import { nearest } from '../load/did-you-mean.ts';
 import { diskFolder, type Folder } from '../load/folder.ts';
 import { GitTrouble, openRepository, type Repository } from '../load/git.ts';
-import { loadRegister } from '../load/register.ts';
+import { loadRegister, type RegisterRow } from '../load/register.ts';
 import { type OpenFolder, pathIn, type Session, UsageError } from './session.ts';
 
 export interface DiffOptions {
@@ -102,6 +102,8 @@ function fingerprint(folder: Folder, path: string, repository: () => Repository)
 export interface ComparedPlan extends DiffedPlan {
   readonly from: Source;
   readonly to: Source;
+  /** The handover that the earlier version was of; left out where it was named otherwise. */
+  readonly handover?: RegisterRow;
 }
 
 /** Which plans are compared, each with the version that it is held against. */
@@ -185,23 +187,23 @@ function sinceHandovers(
   session: Session,
 ): readonly ComparedPlan[] {
   const now = plansOf(to.folder).byId;
-  const last = new Map<string, string>();
+  const last = new Map<string, RegisterRow>();
   const rows = loadRegister(sources.open.folder).rows;
   for (const row of [...rows].sort((a, b) => (a.date < b.date ? -1 : a.date > b.date ? 1 : 0)))
-    last.set(row.plan, row.commit);
+    last.set(row.plan, row);
   const codes =
     words.length > 0
       ? words.map((word) => codeOf(word, [...now.keys()], sources, to, session))
       : [...now.keys()].filter((code) => last.has(code));
   return codes.map((code) => {
-    const commit = last.get(code);
-    if (commit === undefined)
+    const handover = last.get(code);
+    if (handover === undefined)
       throw new UsageError(
         `plan ${code} has not been handed over yet; "carryover handover ${code}" does it`,
       );
-    const from = sources.source(commit);
+    const from = sources.source(handover.commit);
     const before = plansOf(from.folder).byId.has(code) ? code : null;
-    return pairIn(from)(before, code);
+    return { ...pairIn(from)(before, code), handover };
   });
 }
 

@@ -2,7 +2,9 @@
 // its findings let a command pass.
 import { type Compiled, compile, FolderUnusable, type Named } from '../build.ts';
 import { type Finding, inOrder } from '../finding/finding.ts';
-import { type LastTimeOf, lastTimes } from '../handouts/last-time.ts';
+import { type LastTimes, lastTimes } from '../handouts/last-time.ts';
+import { withSheetReading } from '../handouts/sheet-reading.ts';
+import { planIn } from '../handouts/version.ts';
 import { loadWording, type Wording } from '../handouts/wording.ts';
 import { openRepository } from '../load/git.ts';
 import { loadTemplates, type TemplateFiles } from '../load/templates.ts';
@@ -14,7 +16,7 @@ export interface Work {
   readonly compiled: Compiled;
   readonly templates: TemplateFiles;
   readonly wording: Wording;
-  readonly lastTime: LastTimeOf;
+  readonly lastTimes: LastTimes;
 }
 
 /** Compiles what is named, or everything; a folder that cannot be used is a usage error. */
@@ -24,12 +26,13 @@ export function compileWork(
   session: Session,
 ): Work {
   try {
-    const compiled = compile(folder, named, (done, of, plan) =>
+    const read = compile(folder, named, (done, of, plan) =>
       session.progress.at(done, of, `reading ${plan}`),
     );
     session.progress.end();
     const templates = loadTemplates(folder);
-    const wording = loadWording(folder, compiled);
+    const wording = loadWording(folder, read);
+    const compiled = withSheetReading(read, wording.value, named !== null);
     const tracked = trackedPrivateFiles(root, session.outside.env);
     const findings = inOrder([
       ...compiled.findings,
@@ -37,11 +40,21 @@ export function compileWork(
       ...wording.findings,
       ...tracked,
     ]);
+    const version = {
+      compiled,
+      templates: templates.value,
+      wording: wording.value,
+      findings: [...templates.findings, ...wording.findings],
+    };
     return {
       compiled: { ...compiled, findings },
       templates: templates.value,
       wording: wording.value,
-      lastTime: lastTimes(folder, () => openRepository(root, session.outside.env)),
+      lastTimes: lastTimes(
+        folder,
+        () => openRepository(root, session.outside.env),
+        (one) => planIn(version, one)?.version.sheet ?? null,
+      ),
     };
   } catch (cause) {
     if (cause instanceof FolderUnusable) throw new UsageError(cause.message);
@@ -111,9 +124,11 @@ export function summaryLine(counts: Counts): string {
   return summaryText(counts);
 }
 
-/** Files that were read: settings, exercises, plans. */
+/** Files that were read: settings, exercises with their translations, plans. */
 export function filesRead({ compiled }: Work): number {
-  return 1 + compiled.library.loaded().length + compiled.plans.length;
+  const loaded = compiled.library.loaded();
+  const translations = loaded.reduce((sum, one) => sum + one.translations.size, 0);
+  return 1 + loaded.length + translations + compiled.plans.length;
 }
 
 function screenOf({ outside, width, paintTo }: Session, to: 'out' | 'err') {

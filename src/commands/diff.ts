@@ -110,7 +110,12 @@ function compared(pairs: readonly ComparedPlan[], to: Source, session: Session):
     version: versions.get(source) as FolderVersion,
   });
   return {
-    diffs: pairs.map((pair) => diffPlan(titled(pair.from), titled(pair.to), pair, words)),
+    diffs: pairs.map((pair) => {
+      const from = titled(pair.from);
+      const { date, sheet } = pair.handover ?? {};
+      const title = date && sheet && words.say('changes.handed-over', { date, sheet });
+      return diffPlan(title ? { ...from, title } : from, titled(pair.to), pair, words);
+    }),
     words,
     paper: compiled.practice.paper,
   };

@@ -30,7 +30,7 @@ export function findSheet(session: Session, asked: string): CommandResult {
   const there = plansOf(open.folder).byId;
   const plans = [...new Set(hits.map(({ plan }) => plan))].filter((id) => there.has(id));
   const work = compileWork(open, { plans, exercises: [] }, session);
-  const now = sheetsNow(work, open.folder);
+  const now = sheetsNow(rows, work, open.folder);
   const found = hits.map((row) =>
     standing(
       row,
@@ -59,14 +59,14 @@ function standing(
   sheetNow: ReturnType<typeof sheetsNow>,
 ): Found {
   const { place: _, ...said } = row;
-  const { plan, sheet } = row;
+  const { plan } = row;
   if (!one)
     return { ...said, current: false, now: null, says: `There is no plan ${plan} any more.` };
   const now = sheetNow(row, one);
   const closed = one.plan?.closed ? ` The plan was closed on ${one.plan.closed.date}.` : '';
   if (!('number' in now))
     return { ...said, current: null, now: null, says: `${untold(row, now)}${closed}` };
-  const current = now.number === sheet;
+  const current = now.isCurrent;
   const says = current
     ? `Its words are current: plan ${plan} says the same now.`
     : `Its words are not current: plan ${plan} says something else now (sheet ${now.number}).`;
@@ -77,7 +77,9 @@ function untold({ plan, language }: RegisterRow, { lacks }: { readonly lacks: st
   const why =
     lacks === 'words'
       ? `there is no words pack for its language, ${language}`
-      : `plan ${plan} has errors now ("carryover check ${plan}")`;
+      : lacks === 'history'
+        ? 'this copy of the folder lacks the history that the sheet is held against'
+        : `plan ${plan} has errors now ("carryover check ${plan}")`;
   return `Whether its words are current cannot be said: ${why}.`;
 }
 

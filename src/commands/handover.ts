@@ -9,7 +9,6 @@ import { fateOf } from '../handouts/changes.ts';
 import { whyUnwritten } from '../handouts/disk.ts';
 import { inputsOf } from '../handouts/inputs.ts';
 import { addRow, whyNoRow } from '../handouts/register-file.ts';
-import { languageOf } from '../handouts/wording.ts';
 import { GitTrouble, openRepository, type Repository } from '../load/git.ts';
 import { loadRegister, REGISTER, registerLine } from '../load/register.ts';
 import { LEFT_BY_THE_SYSTEM } from '../load/templates.ts';
@@ -158,7 +157,7 @@ function handedOver({ one, said, judged, open, repository }: Noting, session: Se
   const [made] = built.sheets;
   if (!made) throw new Error(`plan ${one.id} was to have a sheet, and got none`);
   const { sheet, files } = made;
-  const row = { ...said, plan: one.id, sheet, language: languageOf(one, compiled) };
+  const row = { ...said, plan: one.id, sheet, language: one.language };
   const line = registerLine(row);
   const register = loadRegister(open.folder);
   const added = !register.rows.some((other) => registerLine(other) === line);

@@ -33,7 +33,8 @@ function editorSettings(): object {
     'yaml.schemas': {
       [schema('practice')]: 'practice.yaml',
       [schema('people')]: 'people.yaml',
-      [schema('exercise')]: 'exercises/**/*.yaml',
+      [schema('exercise')]: ['exercises/**/*.yaml', '!exercises/**/*.*.yaml'],
+      [schema('translation')]: 'exercises/**/*.*.yaml',
       [schema('plan')]: 'plans/**/*.yaml',
     },
   };

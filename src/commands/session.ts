@@ -172,8 +172,10 @@ export function namedFiles(
   for (const word of words) {
     const path = pathIn(word, open, session);
     if (path === PRACTICE_FILE) continue;
+    // A translation is looked at with its exercise.
+    const exercise = word.replace(/\.[A-Za-z0-9-]+(?=\.yaml$)/, '');
     if (exercises.has(word) || path?.startsWith('exercises/'))
-      named.exercises.push(idOf(word, exercises, 'exercise', open, session));
+      named.exercises.push(idOf(exercise, exercises, 'exercise', open, session));
     else named.plans.push(idOf(word, plans, 'plan or exercise', open, session, exercises));
   }
   return named;

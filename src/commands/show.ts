@@ -1,12 +1,14 @@
 // `carryover show`: the numbers of one plan, or the account of its last visit.
 import { type CompiledPlan, errorsOf } from '../build.ts';
+import { planReading } from '../check/reading-grade.ts';
 import type { PlanNumbers } from '../compute/numbers.ts';
 import { numberedSheet } from '../handouts/pages.ts';
-import { languageOf } from '../handouts/wording.ts';
-import { changesView } from '../render/changes/changes-view.ts';
 import { planChanges } from '../render/changes/plan-changes.ts';
 import { numbersJson } from '../render/json/numbers-json.ts';
+import { readingJson } from '../render/json/reading-json.ts';
 import { visitNote } from '../render/record/visit-note.ts';
+import type { LastTime } from '../render/sheet/news-input.ts';
+import { sheetGrade } from '../render/sheet/sheet-grade.ts';
 import { showText } from '../render/terminal/show-text.ts';
 import type { Words } from '../render/words/words.ts';
 import { compileWork, findingsReport, isFailing, shownFindings, type Work } from './compiled.ts';
@@ -23,6 +25,7 @@ export function show(session: Session, plan: string): CommandResult {
     return { status: 1, findings: shown, data: null, out: '', log };
   }
   const { numbers } = one;
+  const reading = readingOf(one, numbers, work);
   const text =
     session.format === 'note'
       ? noteText(one, numbers, work)
@@ -30,6 +33,7 @@ export function show(session: Session, plan: string): CommandResult {
           practice,
           plan: one.plan,
           numbers,
+          reading,
           width: session.width,
           paint: session.paint,
           isPlain: !session.outside.out.isTerminal,
@@ -37,36 +41,41 @@ export function show(session: Session, plan: string): CommandResult {
   return {
     status: isFailing(findings, session) ? 1 : 0,
     findings: shown,
-    data: numbersJson(numbers, practice.timing.breath),
+    data: { ...numbersJson(numbers, practice.timing.breath), reading: readingJson(reading) },
     out: `${text}\n`,
     log,
   };
 }
 
-/** What the note tells elsewhere, or what concerns no person. */
-const LEFT_OUT = ['last-visit', 'visits', 'next-visit', 'week-shown', 'accepted', 'report'];
+function readingOf(one: CompiledPlan, numbers: PlanNumbers, { compiled, wording }: Work) {
+  const { practice } = compiled;
+  const words = wording.get(one.language);
+  if (!words) throw new Error('a plan without words has an error of its own');
+  const { view } = numberedSheet({ plan: numbers.plan, numbers, last: null }, compiled, words);
+  return planReading(numbers.plan, practice, sheetGrade(view, practice));
+}
 
 function noteText(one: CompiledPlan, numbers: PlanNumbers, work: Work): string {
   const { compiled, wording } = work;
   const { practice } = compiled;
   const words = wording.get(practice.language);
-  const sheetWords = wording.get(languageOf(one, compiled));
+  const sheetWords = wording.get(one.language);
   if (!words || !sheetWords) throw new Error('a plan without words has an error of its own');
-  const last = work.lastTime(one);
+  const last = work.lastTimes.of(one);
   const { number } = numberedSheet({ plan: numbers.plan, numbers, last }, compiled, sheetWords);
   return visitNote({
     practice,
     numbers,
     sheetNumber: number,
     changes: last && {
-      since: last.numbers.plan.visits.at(-1)?.date ?? last.numbers.plan.starts,
-      view: changesSince(last, { practice, numbers }, words),
+      since: last.date,
+      changes: changesSince(last, { practice, numbers }, words),
     },
     words,
   });
 }
 
-type Version = NonNullable<ReturnType<Work['lastTime']>>;
+type Version = Pick<LastTime, 'practice' | 'numbers'>;
 
 function changesSince(last: Version, now: Version, words: Words) {
   const version = ({ practice, numbers }: Version) => ({
@@ -75,18 +84,5 @@ function changesSince(last: Version, now: Version, words: Words) {
     numbers,
     sheet: null,
   });
-  const all = planChanges(version(last), version(now), { words, renamed: new Map() });
-  const changes = all.changes.filter(({ aspect }) => !LEFT_OUT.includes(aspect));
-  return changesView(
-    {
-      plan: now.numbers.plan,
-      from: '',
-      to: '',
-      changes: { ...all, changes },
-      hasSheet: { before: true, after: true },
-      troubles: [],
-      presence: 'both',
-    },
-    words,
-  );
+  return planChanges(version(last), version(now), { words, renamed: new Map() });
 }

@@ -30,9 +30,9 @@ export function textconv(session: Session, file: string): CommandResult {
     const one = version.compiled.plans.find(({ id }) => id === code);
     const found = one && planIn(version, one);
     if (!found) return asItIs();
-    const { plan, numbers } = found.version;
+    const { plan } = found.version;
     const words = version.wording.get(version.compiled.practice.language) ?? shippedWords();
-    return out(`${planInWords(plan, numbers, words).join('\n')}\n`);
+    return out(`${planInWords(plan, words).join('\n')}\n`);
   } catch (cause) {
     if (cause instanceof FolderUnusable) return asItIs();
     throw cause;

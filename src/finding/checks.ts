@@ -158,6 +158,10 @@ export const CHECKS = {
     'There is no words pack for this language.',
     'Choose another language, or put a pack in templates/words/.',
   ),
+  'translation-missing': error(
+    'A sheet is to be in another language than the practice, and something on it has no words in that language: the plan itself, an exercise, or what the practice says. The sheet would be in two languages.',
+    'Write the words that the message names: a plan in the language of its sheet, with handout_language; an exercise in a file beside it, such as heel-raise.es.yaml; the practice under in_language: in practice.yaml.',
+  ),
   'unknown-band': error(
     'A band is not in the list of the practice.',
     'Write it as bands: in practice.yaml does, or add it there.',
@@ -286,6 +290,10 @@ export const CHECKS = {
     'A picture lies outside the folder, is a link, is too big, or is not what its name says.',
     'Put a svg, png, jpg or webp of at most 5 MiB in pictures/.',
   ),
+  'link-unusable': error(
+    'A link is no https address, or is too long for a code on paper that a telephone can read.',
+    'Write the whole address as the browser shows it, from https:// on. Leave out what follows a "?" if the page opens without it.',
+  ),
   'private-file-tracked': error(
     'people.yaml or handouts/ is under version control: names would go wherever the folder goes.',
     'Take it out with "git rm --cached" and list it in .gitignore. What was committed stays in the history.',
@@ -319,6 +327,11 @@ export const CHECKS = {
     'Put the change into the plan, and run "carryover build".',
     'Common practice: what is handed out is what the plan says.',
   ),
+  'pdf-not-made': error(
+    'The browser made no PDF of a sheet, or one without page numbers. The pages themselves are built.',
+    'Let CHROMIUM name another Chromium-family browser of version 131 or later, or open the page in any browser and print it.',
+    'Common practice: every printed page tells its sheet and its place in it.',
+  ),
   // The register of handovers
   'handover-uncommitted': error(
     'A sheet is to be handed over, and something that it is made from is not committed: the register would name a commit that says something else than the sheet.',
@@ -326,8 +339,8 @@ export const CHECKS = {
     'Common practice: the record says what was handed out.',
   ),
   'handover-damaged': warning(
-    'A line of handovers.csv cannot be read, so the handover that it noted is not found and not held against its plan. The other rows count.',
-    'Put the line back as version control has it. Rows are added by "carryover handover", and never changed.',
+    'A line of handovers.csv cannot be read, or the version that it names cannot, so the handover that it noted is not held against its plan. The other rows count.',
+    'Put the line back as version control has it; bring the whole history where this copy lacks it. Rows are added by "carryover handover", and never changed.',
     'Common practice: the record says what was handed out.',
   ),
   'changed-since-handover': note(
@@ -395,6 +408,14 @@ export const CHECKS = {
     'Correct limb, or the muscles.',
     'The groups of muscles are those of the vocabulary.',
   ),
+  'translation-differs': warning(
+    'A text in another language has another number of sentences than its original, other numbers in it, or stands where the original has none. Something may have been left out, or be out of date.',
+    'Hold the two against one another, and correct the one that is wrong.',
+  ),
+  'translation-needless': warning(
+    'There are words in another language that no sheet can ever print: they are in the language of the practice itself.',
+    'Delete them, or correct the language.',
+  ),
   'placeholder-left': warning(
     'A file still says "(replace this)", or what "carryover init" put there to be replaced, and it would stand so on every sheet.',
     'Write what holds for your practice in its place.',
@@ -433,6 +454,15 @@ export const CHECKS = {
   'entry-changes-nothing': note(
     'A from_week entry changes nothing: the level, the dose or the days that it names hold already.',
     'Write what is to change in that week, or take the entry out. One that starts a climb anew does change something.',
+  ),
+  'reading-grade': warning(
+    'An exercise, or the sheet of a plan as printed, reads above the grade of school that is asked for. Judged by Flesch-Kincaid; by SMOG too where there are 30 sentences, for which it was made. It names the sentences that weigh most. Each entry of a list counts as a sentence; headings, names, dates and the page to tick are not counted; a figure is one short word. English only: nothing is said of another language.',
+    'Write shorter sentences and shorter words. A word that cannot be avoided goes into practice.yaml, as words: {plain: [physiotherapist]}, and counts as short.',
+    'Setting above (6): the sixth grade or below (AMA; Weiss BD. Health literacy: a manual for clinicians, 2003, 2007). Kincaid JP et al. Research Branch Report 8-75, 1975; McLaughlin GH. J Reading 1969;12(8):639-646. Counted as in Flesch R. How to Write Plain English, 1979.',
+  ),
+  'trade-word': note(
+    'A text that is printed has a word of the trade, with no everyday word beside it. English only.',
+    'Say it in everyday words, or put those in brackets after it. A word that your people know goes into practice.yaml, as words: {plain: [hamstring]}.',
   ),
   'easy-week-empty': note(
     'An easy week eases nothing of what is done in it.',
@@ -478,6 +508,8 @@ export const FOLDER_CHECKS: ReadonlySet<CheckName> = new Set([
   'placeholder-left',
   'limb-unlikely',
   'handover-damaged',
+  'translation-differs',
+  'translation-needless',
 ]);
 
 export function isCheckName(text: string): text is CheckName {

@@ -4,12 +4,14 @@ import { type Finding, finding } from '../finding/finding.ts';
 import { fileOnly } from '../finding/place.ts';
 import { isSealIntact } from '../render/pages/fingerprint.ts';
 import { type FateSetting, fateOf, planOfPage } from './changes.ts';
-import { type Printing, pagesOf, pathsOf, sha256 } from './pages.ts';
+import { type Pages, type Printing, pagesOf, pathsOf, sha256 } from './pages.ts';
+import { pdfFault, pdfPath } from './pdf.ts';
 
 export interface Handouts {
   /** Paths of the pages that lie there. */
   readonly pages: readonly string[];
   readonly read: (path: string) => string | undefined;
+  readonly readPdf: (path: string) => string | undefined;
 }
 
 /** What is wrong with the handouts; a closed plan's are left out of it. */
@@ -79,7 +81,22 @@ function auditPlan(
       paths('stale'),
       `This sheet is not what plan ${id} says now; run "carryover build".`,
     ),
+    ...auditPdf(outcome.pages, handouts),
   ];
+}
+
+/** A PDF need not be there; one that is has to be a print of the sheet as it is now. */
+function auditPdf(pages: Pages, handouts: Handouts): readonly Finding[] {
+  const path = pdfPath(pages.plan);
+  if (!handouts.pages.includes(path)) return [];
+  const fault = pdfFault(handouts.readPdf(path), pages);
+  if (fault === null) return [];
+  const what =
+    fault === 'edited'
+      ? 'This PDF was not made by a build, or was changed since'
+      : `This PDF is not what plan ${pages.plan} says now`;
+  const message = `${what}; run "carryover build" to move it away, with --pdf to make a new one.`;
+  return sheetFinding(`handout-${fault}`, [path], message);
 }
 
 type Fault = 'missing' | 'edited' | 'stale' | null;
@@ -92,7 +109,7 @@ function faultOf(there: string | undefined, page: string): Fault {
 
 /** The pages of a plan that lie there, the sheet first. */
 function pagesThere(plan: string, { pages }: Handouts): readonly string[] {
-  return pathsOf(plan).filter((path) => pages.includes(path));
+  return [...pathsOf(plan), pdfPath(plan)].filter((path) => pages.includes(path));
 }
 
 type HandoutCheck = 'handout-missing' | 'handout-extra' | 'handout-stale' | 'handout-edited';

@@ -34,7 +34,7 @@ export function fateOf(plan: CompiledPlan, { compiled, isNamed, isStrict }: Fate
 export function planOfPage(path: string): string | null {
   if (path === INDEX_FILE || !path.startsWith(`${HANDOUTS}/`) || path.startsWith(`${OUTDATED}/`))
     return null;
-  const match = /^([A-Za-z0-9][A-Za-z0-9-]{0,62})(?:\.clinic\.html|\.html|\.md)$/.exec(
+  const match = /^([A-Za-z0-9][A-Za-z0-9-]{0,62})(?:\.clinic\.html|\.html|\.md|\.pdf)$/.exec(
     path.slice(HANDOUTS.length + 1),
   );
   return match?.[1] ?? null;

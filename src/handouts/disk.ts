@@ -13,7 +13,8 @@ import {
 import { dirname, join } from 'node:path';
 import { compareText } from '../finding/finding.ts';
 import { stamped } from '../render/pages/outdated.ts';
-import { HANDOUTS, OUTDATED } from './pages.ts';
+import { pdfSeal } from '../render/pages/pdf-seal.ts';
+import { HANDOUTS, OUTDATED, sha256 } from './pages.ts';
 
 const UNFINISHED = '.unfinished';
 
@@ -65,23 +66,51 @@ export function removeUnfinished(root: string, unfinished: readonly string[]): v
 
 /** The text of a page; undefined where there is none, or what lies there is no file. */
 export function readPage(root: string, path: string): string | undefined {
+  return readFile(root, path, 'utf8');
+}
+
+/** Whether anything lies there, be it a link that leads nowhere. */
+export function isThere(root: string, path: string): boolean {
+  return lstatSync(join(root, path), { throwIfNoEntry: false }) !== undefined;
+}
+
+/** A PDF as a text of one sign a byte. */
+export function readPdf(root: string, path: string): string | undefined {
+  return readFile(root, path, 'latin1');
+}
+
+function readFile(root: string, path: string, as: 'utf8' | 'latin1'): string | undefined {
   const stat = lstatSync(join(root, path), { throwIfNoEntry: false });
-  return stat?.isFile() ? readFileSync(join(root, path), 'utf8') : undefined;
+  return stat?.isFile() ? readFileSync(join(root, path), as) : undefined;
 }
 
 /** Writes a page; one that says the same already is left alone. Returns whether it was written. */
 export function writePage(root: string, path: string, text: string): boolean {
   if (readPage(root, path) === text) return false;
-  const target = join(root, path);
-  mkdirSync(dirname(target), { recursive: true });
-  const beside = `${target}.${process.pid}${UNFINISHED}`;
-  writeFileSync(beside, text);
-  renameSync(beside, target);
+  putThere(root, path, Buffer.from(text));
   return true;
+}
+
+/** Writes a PDF, given as a text of one sign a byte. */
+export function writePdf(root: string, path: string, pdf: string): void {
+  putThere(root, path, Buffer.from(pdf, 'latin1'));
+}
+
+function putThere(root: string, path: string, bytes: Uint8Array): void {
+  mkdirSync(dirname(join(root, path)), { recursive: true });
+  const beside = unfinished(root, path);
+  writeFileSync(beside, bytes);
+  renameSync(beside, join(root, path));
+}
+
+/** Where a file is written before it is put in its place: a whole path. */
+export function unfinished(root: string, path: string): string {
+  return `${join(root, path)}.${process.pid}${UNFINISHED}`;
 }
 
 /** Moves a page to handouts/outdated/, stamped; returns where it went. An older one there is kept. */
 export function moveToOutdated(root: string, path: string, stamp: string): string {
+  if (path.endsWith('.pdf')) return movePdf(root, path);
   const text = readPage(root, path);
   const name = path.slice(HANDOUTS.length + 1);
   const isText = text !== undefined;
@@ -92,12 +121,24 @@ export function moveToOutdated(root: string, path: string, stamp: string): strin
   return to;
 }
 
-function freeName(root: string, name: string, page: string): string {
+/** A PDF takes no stamp, so that its name says what it is, and of which sheet. */
+function movePdf(root: string, path: string): string {
+  const pdf = readPdf(root, path);
+  const number = pdf === undefined ? undefined : pdfSeal(pdf, sha256)?.sheetNumber;
+  const plan = path.slice(HANDOUTS.length + 1, -'.pdf'.length);
+  const sheet = number === undefined ? '' : `.${number.replace(' ', '-')}`;
+  const to = freeName(root, `${plan}.outdated${sheet}.pdf`, pdf ?? '', readPdf);
+  if (pdf !== undefined) writePdf(root, to, pdf);
+  rmSync(join(root, path), { force: true });
+  return to;
+}
+
+function freeName(root: string, name: string, page: string, read = readPage): string {
   const dot = name.indexOf('.');
   for (let n = 1; ; n += 1) {
     const numbered = n === 1 ? name : `${name.slice(0, dot)}.${n}${name.slice(dot)}`;
     const path = `${OUTDATED}/${numbered}`;
-    const there = readPage(root, path);
+    const there = read(root, path);
     if (there === undefined || there === page) return path;
   }
 }

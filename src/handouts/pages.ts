@@ -10,13 +10,14 @@ import { sealed } from '../render/pages/fingerprint.ts';
 import { renderClinic, renderSheetHtml, renderSheetMarkdown } from '../render/pages/pages.ts';
 import type { Page, TemplateProblem } from '../render/pages/template.ts';
 import { clinicView } from '../render/record/clinic-view.ts';
-import type { LastTime } from '../render/sheet/news-view.ts';
+import type { LastTime } from '../render/sheet/news-input.ts';
+import { sheetGrade } from '../render/sheet/sheet-grade.ts';
 import { sheetNumber } from '../render/sheet/sheet-number.ts';
 import type { SheetView } from '../render/sheet/sheet-view.ts';
 import { sheetView } from '../render/sheet/worded-sheet.ts';
 import type { Words } from '../render/words/words.ts';
-import type { LastTimeOf } from './last-time.ts';
-import { languageOf, type Wording } from './wording.ts';
+import type { LastTimes } from './last-time.ts';
+import type { Wording } from './wording.ts';
 
 export const HANDOUTS = 'handouts';
 export const OUTDATED = `${HANDOUTS}/outdated`;
@@ -38,7 +39,7 @@ export interface Printing {
   readonly templates: TemplateFiles;
   readonly wording: Wording;
   /** What a plan's sheet before was made from. */
-  readonly lastTime: LastTimeOf;
+  readonly lastTimes: LastTimes;
 }
 
 export function sha256(text: string): Uint8Array {
@@ -55,26 +56,28 @@ export function pagesOf(one: CompiledPlan, printing: Printing): PagesOutcome {
   const { compiled, templates } = printing;
   const { practice } = compiled;
   const { plan, numbers } = one;
-  const words = printing.wording.get(languageOf(one, compiled));
+  const words = printing.wording.get(one.language);
   const clinicWords = printing.wording.get(practice.language);
   if (!plan || !numbers || !words || !clinicWords)
     throw new Error(`plan ${one.id} has nothing to print`);
-  const { view, number } = numberedSheet(
-    { plan, numbers, last: printing.lastTime(one) },
-    compiled,
-    words,
-  );
+  const shown = { plan, numbers, last: printing.lastTimes.of(one) };
+  const { view, number } = numberedSheet(shown, compiled, words);
+  // The record is in the practice's language, whatever the sheet is in.
+  const inOwnLanguage =
+    clinicWords === words ? view : numberedSheet(shown, compiled, clinicWords).view;
   const sheetLine = words.say('footer.sheet', { number, date: view.footer.visitDate });
-  const sheet = { view, shortDay: null, sheetLine, paper: practice.paper };
+  const sheet = { view, shortDay: null, sheetLine, paper: practice.paper, print: plan.print };
   const findings = one.findings;
   const clinic = clinicView({
     practice,
     plan,
     numbers,
     findings,
-    sheet: view,
+    sheet: inOwnLanguage,
+    sheetWords: words,
     shortDay: null,
     sheetNumber: number,
+    reading: sheetGrade(view, practice),
     words: clinicWords,
   });
   const pages: readonly Page[] = [

@@ -57,7 +57,7 @@ export function diffPlan(
   const both = before && after;
   const compared = both
     ? planChanges(before.version, after.version, { words, renamed: plan.renamed })
-    : { changes: [], effect: [], weeks: 0 };
+    : { changes: [], effect: [], weeks: 0, firstWeek: 1 };
   const changes = {
     ...compared,
     changes: [...compared.changes, ...(after ? templateChanges(from, to, after) : [])],
@@ -112,7 +112,8 @@ function templateChanges(
   if (differing.length === 0) return [];
   const page = (texts: ReadonlyMap<string, string>) => {
     if (!sheet) return '';
-    const one = { view: sheet, shortDay: null, sheetLine: '', paper: 'a4' as const };
+    const layout = { paper: 'a4', print: 'normal' } as const;
+    const one = { view: sheet, shortDay: null, sheetLine: '', ...layout };
     return JSON.stringify([renderSheetHtml(one, texts), renderSheetMarkdown(one, texts)]);
   };
   const isOnSheet = page(before.texts) !== page(after.texts);

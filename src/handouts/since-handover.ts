@@ -7,15 +7,20 @@ import { asSet } from '../check/plan-checks.ts';
 import { type Finding, finding } from '../finding/finding.ts';
 import type { Folder } from '../load/folder.ts';
 import type { RegisterRow } from '../load/register.ts';
+import type { LastTime } from '../render/sheet/news-input.ts';
 import type { Words } from '../render/words/words.ts';
 import { numberedSheet, type Printing } from './pages.ts';
-import { languageOf, wordsOf } from './wording.ts';
+import { wordsOf } from './wording.ts';
 
 /** The number that a plan's sheet has now, or what keeps it from having one. */
-export type SheetNow = { readonly number: string } | { readonly lacks: 'sound plan' | 'words' };
+export type SheetNow =
+  /** Whether a row's sheet still says what the plan says. */
+  | { readonly number: string; readonly isCurrent: boolean }
+  | { readonly lacks: 'sound plan' | 'words' | 'history' };
 
 /** Says it for a plan, in the language of a row where this machine does not know the person's. */
 export function sheetsNow(
+  rows: readonly RegisterRow[],
   printing: Printing,
   folder: Folder,
 ): (row: RegisterRow, one: CompiledPlan) => SheetNow {
@@ -30,14 +35,19 @@ export function sheetsNow(
     const { plan, numbers } = one;
     if (!plan || !numbers || errorsOf(one, compiled.findings).length > 0)
       return { lacks: 'sound plan' };
-    // people.yaml is not on every machine; without it the row tells the person's language.
-    const language = compiled.people.size === 0 ? row.language : languageOf(one, compiled);
+    // people.yaml is not on every machine; without it the row tells what the plan does not.
+    const isUntold = plan.handoutLanguage === null && compiled.people.size === 0;
+    const language = isUntold ? row.language : one.language;
     const words = printing.wording.get(language) ?? wordsIn(language, row);
     if (!words) return { lacks: 'words' };
-    return {
-      number: numberedSheet({ plan, numbers, last: printing.lastTime(one) }, compiled, words)
-        .number,
-    };
+    const numberOf = (last: LastTime | null) =>
+      numberedSheet({ plan, numbers, last }, compiled, words).number;
+    const number = numberOf(printing.lastTimes.of(one));
+    // The first sheet of all says of nothing that it is new; of a later one that is part of its number.
+    if (row === firstOf(rows, row.plan)) return { number, isCurrent: numberOf(null) === row.sheet };
+    const isCurrent = number === row.sheet;
+    if (!isCurrent && printing.lastTimes.lost(one)?.hasGit) return { lacks: 'history' };
+    return { number, isCurrent };
   };
 }
 
@@ -51,12 +61,12 @@ export function changedSinceHandover(
   const { practice, plans } = printing.compiled;
   if (practice.checks.get('changed-since-handover')?.severity === 'off') return [];
   const last = lastByPlan(rows);
-  const now = sheetsNow(printing, folder);
+  const now = sheetsNow(rows, printing, folder);
   return plans.flatMap((one) => {
     const row = last.get(one.id);
     if (!row || !one.plan || one.plan.closed) return [];
     const sheet = now(row, one);
-    if (!('number' in sheet) || sheet.number === row.sheet) return [];
+    if (!('number' in sheet) || sheet.isCurrent) return [];
     const changed = finding({
       check: 'changed-since-handover',
       severity: 'note',
@@ -67,6 +77,12 @@ export function changedSinceHandover(
     });
     return settled(asSet([changed], practice), one.plan);
   });
+}
+
+/** The earliest handover of a plan. */
+function firstOf(rows: readonly RegisterRow[], plan: string): RegisterRow | undefined {
+  const own = rows.filter((row) => row.plan === plan);
+  return own.find((row) => own.every((other) => other.date >= row.date));
 }
 
 /** By date, then by place in the file, which a merge of two branches leaves to chance within a day. */

@@ -6,7 +6,7 @@ import type { Folder } from '../load/folder.ts';
 import { loadTemplates, type TemplateFiles } from '../load/templates.ts';
 import type { PlanVersion } from '../render/changes/plan-changes.ts';
 import { sheetView } from '../render/sheet/worded-sheet.ts';
-import { languageOf, loadWording, type Wording } from './wording.ts';
+import { loadWording, type Wording } from './wording.ts';
 
 export interface FolderVersion {
   readonly compiled: Compiled;
@@ -54,7 +54,7 @@ export function planIn(version: FolderVersion, one: CompiledPlan): VersionedPlan
   if (!plan) return null;
   const isSound = errors.length === 0;
   const numbers = isSound ? one.numbers : null;
-  const words = wording.get(languageOf(one, compiled));
+  const words = wording.get(one.language);
   const person = compiled.people.get(plan.person) ?? null;
   const { practice } = compiled;
   const sheet = numbers && words ? sheetView({ practice, plan, numbers, person, words }) : null;

@@ -1,28 +1,20 @@
 // The words of the handouts: one usable pack for each language that a sheet asks for.
-import type { Compiled, CompiledPlan } from '../build.ts';
+import type { Compiled } from '../build.ts';
 import { type Finding, finding, type Outcome } from '../finding/finding.ts';
 import { type Place, startOf } from '../finding/place.ts';
 import { wordHints } from '../load/did-you-mean.ts';
 import type { Folder } from '../load/folder.ts';
 import { loadPack, packLanguages, packPlace, shippedEnglish } from '../load/templates.ts';
-import type { Practice } from '../model/practice.ts';
+import { type Practice, practiceIn } from '../model/practice.ts';
 import { type Words, wordsFrom } from '../render/words/words.ts';
 
 /** Words by language. */
 export type Wording = ReadonlyMap<string, Words>;
 
-/** The language of a plan's sheet: the person's, else the practice's. */
-export function languageOf(
-  { plan }: CompiledPlan,
-  { practice, people }: Pick<Compiled, 'practice' | 'people'>,
-): string {
-  return (plan && people.get(plan.person)?.language) ?? practice.language;
-}
-
-/** The packs for the practice's language and those of its people. */
+/** The packs for the language of the practice, those of its people and those of the plans. */
 export function loadWording(
   folder: Folder,
-  { practice, people }: Pick<Compiled, 'practice' | 'people'>,
+  { practice, people, plans }: Pick<Compiled, 'practice' | 'people' | 'plans'>,
 ): Outcome<Wording> {
   const wording = new Map<string, Words>();
   const findings: Finding[] = [];
@@ -30,9 +22,18 @@ export function loadWording(
   for (const { language, place } of people.values()) {
     if (language !== null && !wanted.has(language)) wanted.set(language, place);
   }
+  const asking = new Map<string, string[]>();
+  for (const { plan, file } of plans) {
+    const language = plan?.handoutLanguage ?? null;
+    if (plan === null || language === null) continue;
+    asking.set(language, [...(asking.get(language) ?? []), file]);
+    if (!wanted.has(language))
+      wanted.set(language, plan.valuePlaces.get('handout_language') ?? plan.place);
+  }
   for (const [language, place] of wanted) {
     const outcome = wordsOf(folder, language, place, practice);
-    findings.push(...outcome.findings);
+    const alsoMisleads = asking.get(language) ?? [];
+    findings.push(...outcome.findings.map((one) => ({ ...one, alsoMisleads })));
     if (outcome.value) wording.set(language, outcome.value);
   }
   return { value: wording, findings };
@@ -73,7 +74,9 @@ export function wordsOf(
   const reading = wordsFrom(file.pack, {
     language,
     shipped: shippedEnglish(),
-    own: practice.vocabulary.words,
+    isShipped: file.source === null,
+    own: practiceIn(practice, language).vocabulary.words,
+    bands: practice.inLanguage.get(language)?.bands ?? new Map(),
   });
   if (reading.ok) return { value: reading.words, findings: [] };
   const { source } = file;

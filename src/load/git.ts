@@ -4,6 +4,7 @@ import { execFileSync } from 'node:child_process';
 import { createHash } from 'node:crypto';
 import { resolve } from 'node:path';
 import { compareText } from '../finding/finding.ts';
+import { parseDay } from '../units/day.ts';
 import type { Folder, FolderEntry } from './folder.ts';
 
 type Environment = Readonly<Record<string, string | undefined>>;
@@ -17,7 +18,7 @@ export type Commit = string;
 export interface Repository {
   /** Where the practice folder lies in the repository: empty at its top, else "clinic/north/". */
   readonly prefix: string;
-  /** The commit that a name means. Throws GitTrouble where there is none. */
+  /** The commit that a name means, or the last of a day. Throws GitTrouble where there is none. */
   readonly commit: (rev: string) => Commit;
   /** What to call a commit: its short id and its day, "1a2b3c4, 2026-10-05". */
   readonly title: (commit: Commit) => string;
@@ -146,6 +147,7 @@ function whyOf(cause: unknown): string {
 }
 
 function commitOf(git: Run, rev: string): Commit {
+  if (parseDay(rev).ok) return commitOfDay(git, rev);
   try {
     // Two steps, for a name that means something else than a commit deserves a sentence of its own.
     const args = ['rev-parse', '--verify', '--quiet', '--end-of-options'];
@@ -159,6 +161,15 @@ function commitOf(git: Run, rev: string): Commit {
       `git knows no version "${rev}"${isShallow ? '; this clone has only the latest versions ("git fetch --unshallow" brings the others)' : ''}`,
     );
   }
+}
+
+/** The last commit of a day or before it. */
+function commitOfDay(git: Run, day: string): Commit {
+  const found = git(['rev-list', '-1', `--before=${day}T23:59:59`, 'HEAD'])
+    .toString()
+    .trim();
+  if (found === '') throw new GitTrouble(`nothing had been committed here by ${day}`);
+  return found;
 }
 
 interface Listed {

@@ -4,12 +4,20 @@ import { type Finding, finding } from '../finding/finding.ts';
 import { fileOnly, type SourceText, startOf } from '../finding/place.ts';
 import type { Exercise } from '../model/exercise.ts';
 import { ID } from '../model/ids.ts';
+import type { ExerciseTexts } from '../model/translation.ts';
 import { idsFor } from './editor-schemas.ts';
 import type { Folder } from './folder.ts';
 import { type ExerciseSetting, readExercise } from './read-exercise.ts';
+import { readTexts, readTranslation } from './read-translation.ts';
 import { checkAgainstSchema } from './schema-findings.ts';
 import type { FileKind } from './schemas.ts';
 import { beyondLimits, readText } from './text-file.ts';
+import {
+  isTranslation,
+  type LoadedTranslation,
+  translationFiles,
+  withTranslations,
+} from './translations.ts';
 import { type IdsOf, NO_IDS } from './wanted-form.ts';
 import { parseYaml, type YamlFile } from './yaml-file.ts';
 
@@ -18,6 +26,10 @@ export interface LoadedExercise {
   /** Null where too little could be read. */
   readonly exercise: Exercise | null;
   readonly findings: readonly Finding[];
+  /** Its texts as its file has them; null where too little could be read. */
+  readonly texts: ExerciseTexts | null;
+  /** Its words in further languages, by BCP 47 tag. */
+  readonly translations: ReadonlyMap<string, LoadedTranslation>;
 }
 
 export interface Library {
@@ -30,6 +42,8 @@ export interface Library {
   readonly loaded: () => readonly LoadedExercise[];
   /** Two files with one id. */
   readonly duplicates: readonly Finding[];
+  /** Translations that belong to no exercise. */
+  readonly strays: readonly Finding[];
 }
 
 /** Files of a folder by the id that their names give; a second one with the same id is a finding. */
@@ -49,6 +63,7 @@ export function filesById(
       );
       continue;
     }
+    if (check === 'duplicate-exercise' && isTranslation(path)) continue;
     if (!/\.ya?ml$/.test(path) || (kind === 'other' && !path.endsWith('.yaml'))) continue;
     const id = path.slice(path.lastIndexOf('/') + 1).replace(/\.ya?ml$/, '');
     const first = byFoldedId.get(id.toLowerCase());
@@ -104,6 +119,7 @@ function whyUnfit(source: SourceText): Finding | null {
 export function openLibrary(folder: Folder, setting: ExerciseSetting): Library {
   const { byId, findings } = filesById(folder, 'exercises', 'duplicate-exercise');
   const loaded = new Map<string, LoadedExercise>();
+  const translations = translationFiles(folder, [...byId.values()]);
   let idsByName: ReadonlyMap<string, string> | undefined;
   // Where the whole library is out of reach, no exercise of it can be called unknown.
   const unread = findings.find(
@@ -112,6 +128,7 @@ export function openLibrary(folder: Folder, setting: ExerciseSetting): Library {
   return {
     ids: [...byId.keys()],
     duplicates: findings,
+    strays: translations.findings,
     loaded: () => [...loaded.values()],
     idOfName: (name) => {
       idsByName ??= new Map([...byId].map(([id, path]) => [nameIn(folder, path) ?? '', id]));
@@ -120,13 +137,16 @@ export function openLibrary(folder: Folder, setting: ExerciseSetting): Library {
     load: (id) => {
       const path = byId.get(id);
       if (path === undefined)
-        return unread && { file: 'exercises', exercise: null, findings: [unread] };
-      const known = loaded.get(id) ?? loadExercise(folder, path, id, setting);
+        return unread && { ...NOTHING_READ, file: 'exercises', findings: [unread] };
+      const beside = translations.beside.get(path) ?? new Map();
+      const known = loaded.get(id) ?? loadExercise(folder, path, id, beside, setting);
       loaded.set(id, known);
       return known;
     },
   };
 }
+
+const NOTHING_READ = { exercise: null, texts: null, translations: new Map() } as const;
 
 function folded(name: string): string {
   return name.trim().replace(/\s+/g, ' ').toLowerCase();
@@ -143,18 +163,37 @@ function loadExercise(
   folder: Folder,
   path: string,
   id: string,
+  beside: ReadonlyMap<string, string>,
   setting: ExerciseSetting,
 ): LoadedExercise {
   if (!ID.test(id)) {
     const message = `"${id}" cannot be an exercise's id; a file name has small letters, digits and hyphens.`;
     return {
+      ...NOTHING_READ,
       file: path,
-      exercise: null,
       findings: [finding({ check: 'bad-id', severity: 'error', message, place: fileOnly(path) })],
     };
   }
   const { file, findings } = loadYaml(folder, path, 'exercise', idsFor(setting.practice));
-  if (!file) return { file: path, exercise: null, findings };
-  const exercise = readExercise(file, id, setting);
-  return { file: path, exercise, findings: file.findings };
+  if (!file) return { ...NOTHING_READ, file: path, findings };
+  const read = readExercise(file, id, setting);
+  const translations = read ? loadTranslations(folder, read, beside) : new Map();
+  const exercise = read && withTranslations(read, translations);
+  return { file: path, exercise, findings: file.findings, texts: readTexts(file), translations };
+}
+
+function loadTranslations(
+  folder: Folder,
+  exercise: Exercise,
+  beside: ReadonlyMap<string, string>,
+): ReadonlyMap<string, LoadedTranslation> {
+  return new Map(
+    [...beside].map(([language, path]): readonly [string, LoadedTranslation] => {
+      const { file, findings } = loadYaml(folder, path, 'translation');
+      if (!file) return [language, { file: path, texts: null, findings }];
+      const ids = exercise.levels.map(({ id }) => id);
+      const texts = readTranslation(file, exercise.id, language, ids);
+      return [language, { file: path, texts, findings: file.findings }];
+    }),
+  );
 }

@@ -37,6 +37,7 @@ import {
 import type { Folder } from './folder.ts';
 import { isKnown, knownWords } from './known-words.ts';
 import { readPicture } from './pictures.ts';
+import { printedTexts } from './printed-texts.ts';
 import { readBounds, readDose, readMoveOnWhen } from './read-dose.ts';
 import { readFigure } from './read-figure.ts';
 import type { ExerciseFile, LevelFile } from './written.ts';
@@ -50,7 +51,15 @@ export interface ExerciseSetting {
 /** The keys that an exercise and its levels share. */
 type Shared = Omit<
   Level,
-  'id' | 'name' | 'place' | 'exerciseName' | 'exerciseDose' | 'levelDose' | 'bounds' | 'moveOnWhen'
+  | 'id'
+  | 'name'
+  | 'place'
+  | 'exerciseName'
+  | 'exerciseDose'
+  | 'levelDose'
+  | 'bounds'
+  | 'moveOnWhen'
+  | 'translations'
 >;
 
 /** The exercise of a file; null where too little of it could be read to go on. */
@@ -103,13 +112,22 @@ export function readExercise(
       levelDose: readDose(under(levelAt, 'dose'), setting.practice.bands) ?? null,
       bounds: readBounds(under(levelAt, 'bounds'), setting.practice.bands),
       moveOnWhen: readMoveOnWhen(under(levelAt, 'move_on_when'), setting.practice.bands),
+      // Read from files of their own, beside this one.
+      translations: new Map(),
     };
     tellSides(at, levelAt, level);
     tellDose(at, levelAt, level);
     levels.push(level);
   }
   if (levels.length === 0) return null;
-  return { id, name, source: file.source, place: placeOf(under(at, 'exercise') ?? at), levels };
+  return {
+    id,
+    name,
+    source: file.source,
+    place: placeOf(under(at, 'exercise') ?? at),
+    levels,
+    printed: printedTexts(at, 'exercise'),
+  };
 }
 
 const DEFAULTS = {
@@ -132,6 +150,7 @@ const DEFAULTS = {
   harder: null as string | null,
   picture: null as Picture | null,
   figure: null as Figure | null,
+  link: null as string | null,
 };
 
 /** What a level or an exercise says itself: a key that is not written is not there, so that it overrides nothing. */
@@ -172,7 +191,7 @@ function readShared(
   for (const key of ['tags', 'setup', 'steps', 'avoid'] as const) {
     if (under(one, key)) shared[key] = textsUnder(one, key);
   }
-  for (const key of ['feel', 'easier', 'harder'] as const) {
+  for (const key of ['feel', 'easier', 'harder', 'link'] as const) {
     const text = textUnder(one, key);
     if (text !== null) shared[key] = text;
   }

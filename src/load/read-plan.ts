@@ -26,6 +26,7 @@ import {
 import { wordHints } from './did-you-mean.ts';
 import { knownWords } from './known-words.ts';
 import { idMeant } from './meant-id.ts';
+import { printedTexts } from './printed-texts.ts';
 import { oneLength, weight } from './read-dose.ts';
 import { type PlanReading, readAccepts } from './read-plan-parts.ts';
 import { readPain } from './read-practice.ts';
@@ -63,12 +64,14 @@ export function readPlan(file: YamlFile, id: string, setting: Setting): Plan | n
     place: codeAt ? placeOf(codeAt) : startPlace(at),
     person: textUnder(at, 'person') ?? id,
     title: textUnder(at, 'title') ?? id,
+    handoutLanguage: textUnder(at, 'handout_language'),
     by: readBy(at, reading),
     visits,
     starts,
     nextVisit: readNextVisit(at, visits, starts),
     weeks,
     affected: affected ?? 'none',
+    print: wordUnder(at, 'print') ?? 'normal',
     goals: textsUnder(at, 'goals'),
     profile: {
       ageBand: wordUnder(under(at, 'profile'), 'age_band') ?? null,
@@ -86,6 +89,7 @@ export function readPlan(file: YamlFile, id: string, setting: Setting): Plan | n
     report: new Map(pairsUnder(at, 'report').map((one) => [one.key, textOf(one)])),
     closed: readClosed(at),
     accepts: readAccepts(under(at, 'accept')),
+    printed: printedTexts(at, 'plan'),
     valuePlaces: new Map(pairs(at).map((one) => [one.key, placeOf(one)])),
   };
 }

@@ -41,7 +41,9 @@ import {
 } from './at.ts';
 import { wordHints } from './did-you-mean.ts';
 import { knownWords } from './known-words.ts';
+import { printedTexts } from './printed-texts.ts';
 import { gapMs, oneLength } from './read-dose.ts';
+import { readInLanguage } from './read-in-language.ts';
 import type { ConcernFile, PeopleFile, PracticeFile, WordsFile } from './written.ts';
 import type { YamlFile } from './yaml-file.ts';
 
@@ -68,6 +70,7 @@ export function readPractice(file: YamlFile): Practice {
     getInTouch: textsUnder(at, 'get_in_touch'),
     stopIf: textsUnder(at, 'stop_if'),
     language: textUnder(at, 'language') ?? 'en',
+    inLanguage: readInLanguage(at),
     paper: wordUnder(at, 'paper') ?? 'a4',
     timing: readTiming(under(at, 'timing')),
     pain: readPain(under(at, 'pain'), DEFAULT_PAIN),
@@ -75,6 +78,8 @@ export function readPractice(file: YamlFile): Practice {
     bands: textsUnder(at, 'bands'),
     practitioners: textMap(under(at, 'practitioners')),
     vocabulary: readVocabulary(under(at, 'words')),
+    plainWords: textsUnder(under(at, 'words'), 'plain'),
+    printed: at ? printedTexts(at, 'practice') : [],
     checks: readCheckSettings(under(at, 'checks')),
   };
 }

@@ -40,6 +40,8 @@ export function valueMistake(refused: Refused): Mistake {
       };
     case 'pattern':
       return patternMistake(refused, data);
+    case 'maxLength':
+      return linkTooLong(error, data);
     case 'minimum':
     case 'maximum':
       return rangeMistake(refused, data);
@@ -113,6 +115,7 @@ function patternMistake({ name, error, form, own }: Refused, data: string): Mist
   }
   if (words) return unknownWord(name, data, words);
   if (name === 'picture') return pictureMistake(data);
+  if (name === 'link') return linkMistake(data, form);
   if (schema.pattern.includes('A-Z')) {
     return {
       check: 'bad-id',
@@ -133,6 +136,26 @@ function pictureMistake(data: string): Mistake {
   return {
     check: 'picture-unusable',
     message: `"picture" says "${data}", but a picture lies in pictures/ and is a svg, png, jpg or webp${write}.`,
+    hints: [],
+  };
+}
+
+function linkMistake(data: string, form: string): Mistake {
+  const why = /^http:/i.test(data)
+    ? 'only addresses that begin with https:// are printed'
+    : 'it takes a web address that begins with https:// and has no spaces, accents or brackets in it';
+  return {
+    check: 'link-unusable',
+    message: `"link" says "${data}", but ${why}; write ${form}.`,
+    hints: [],
+  };
+}
+
+/** The one value with a longest form: an address is typed by hand where there is no camera. */
+function linkTooLong({ params }: ErrorObject, data: string): Mistake {
+  return {
+    check: 'link-unusable',
+    message: `"link" has ${data.length} signs, but an address on paper has ${Number(params.limit)} at the most; use a shorter one.`,
     hints: [],
   };
 }

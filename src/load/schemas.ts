@@ -4,7 +4,7 @@ import { Ajv2020, type ValidateFunction } from 'ajv/dist/2020.js';
 import { ENTRY, type ProseAt } from './prose-scanning.ts';
 
 /** The kinds of file that a practice writes. */
-export type FileKind = 'practice' | 'exercise' | 'plan' | 'people';
+export type FileKind = 'practice' | 'exercise' | 'translation' | 'plan' | 'people';
 
 interface Schema {
   readonly $id?: string;
@@ -36,7 +36,7 @@ export type Shape = Pick<
 };
 
 const BASE = 'https://carryover.invalid/schemas/';
-const NAMES = ['quantities', 'practice', 'exercise', 'plan', 'people'] as const;
+const NAMES = ['quantities', 'practice', 'exercise', 'translation', 'plan', 'people'] as const;
 const folder = new URL('../../schemas/', import.meta.url);
 
 const byFile = new Map<string, Schema>();

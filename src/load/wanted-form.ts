@@ -114,11 +114,16 @@ function wordsOf(kind: FileKind, path: readonly string[], shape: Shape): readonl
   return words && isList ? words : null;
 }
 
-/** A plan and an exercise are called what their file is called; a person, if not otherwise, what the plan is. */
+/** A plan and an exercise are called what their file is called; a person, if not otherwise, what the plan is; a translation names both its exercise and its language. */
 function ownName({ kind, source }: YamlFile, path: readonly string[]): string | undefined {
   const [key = ''] = path;
-  const isOwn = path.length === 1 && (kind === 'plan' ? /^(plan|person)$/.test(key) : kind === key);
   const name = source.file.slice(source.file.lastIndexOf('/') + 1).replace(/\.ya?ml$/, '');
+  if (path.length !== 1) return undefined;
+  if (kind === 'translation') {
+    const [exercise, language] = name.split('.');
+    return { exercise, language }[key];
+  }
+  const isOwn = kind === 'plan' ? /^(plan|person)$/.test(key) : kind === key;
   return isOwn && kind !== 'practice' ? name : undefined;
 }
 

@@ -31,6 +31,7 @@ export type PropFile =
 export interface Files {
   practice: PracticeFile;
   exercise: ExerciseFile;
+  translation: TranslationFile;
   plan: PlanFile;
   people: PeopleFile;
 }
@@ -42,6 +43,9 @@ export interface PracticeFile {
   emergency_if: (string | number | boolean)[];
   get_in_touch?: (string | number | boolean)[];
   language?: string;
+  in_language?: {
+    [k: string]: PracticeTextsFile;
+  };
   paper?: 'a4' | 'letter';
   timing?: TimingFile;
   pain?: PracticePainFile;
@@ -53,6 +57,24 @@ export interface PracticeFile {
   words?: WordsFile;
   checks?: {
     [k: string]: CheckSettingFile;
+  };
+}
+export interface PracticeTextsFile {
+  contact?: string | number | boolean;
+  emergency_if?: (string | number | boolean)[];
+  get_in_touch?: (string | number | boolean)[];
+  stop_if?: (string | number | boolean)[];
+  bands?: {
+    [k: string]: string | number | boolean;
+  };
+  practitioners?: {
+    [k: string]: string | number | boolean;
+  };
+  positions?: {
+    [k: string]: string | number | boolean;
+  };
+  kit?: {
+    [k: string]: string | number | boolean;
   };
 }
 export interface TimingFile {
@@ -85,6 +107,7 @@ export interface WordsFile {
   concerns?: {
     [k: string]: ConcernFile;
   };
+  plain?: (string | number | boolean)[];
 }
 export interface ConcernFile {
   name: string | number | boolean;
@@ -125,6 +148,7 @@ export interface ExerciseFile {
   harder?: string | number | boolean;
   picture?: string;
   figure?: FigureFile;
+  link?: string;
   dose?: DoseFile;
   levels: LevelFile[];
 }
@@ -320,6 +344,7 @@ export interface LevelFile {
   harder?: string | number | boolean;
   picture?: string;
   figure?: FigureFile;
+  link?: string;
   dose?: DoseFile;
   bounds?: BoundsFile;
   move_on_when?: MoveOnWhenFile;
@@ -341,9 +366,32 @@ export interface MoveOnWhenFile {
   effort_at_most?: number;
   sessions_in_a_row?: number | string;
 }
+export interface TranslationFile {
+  exercise: string | number | boolean;
+  language: string;
+  name?: string | number | boolean;
+  setup?: (string | number | boolean)[];
+  steps?: (string | number | boolean)[];
+  feel?: string | number | boolean;
+  avoid?: (string | number | boolean)[];
+  easier?: string | number | boolean;
+  harder?: string | number | boolean;
+  levels?: TranslatedLevelFile[];
+}
+export interface TranslatedLevelFile {
+  level: string | number | boolean;
+  name?: string | number | boolean;
+  setup?: (string | number | boolean)[];
+  steps?: (string | number | boolean)[];
+  feel?: string | number | boolean;
+  avoid?: (string | number | boolean)[];
+  easier?: string | number | boolean;
+  harder?: string | number | boolean;
+}
 export interface PlanFile {
   plan: string | number | boolean;
   person?: string | number | boolean;
+  handout_language?: string;
   title: string | number | boolean;
   by?: string | number | boolean;
   visits: VisitFile[];
@@ -351,6 +399,7 @@ export interface PlanFile {
   next_visit?: string;
   weeks: number;
   affected: 'left' | 'right' | 'both' | 'none';
+  print?: 'normal' | 'large';
   goals?: (string | number | boolean)[];
   profile?: ProfileFile;
   limits?: LimitsFile;

@@ -1,6 +1,6 @@
 // The menu: before sheets are handed out.
 import type { Command } from 'commander';
-import { build } from '../commands/build.ts';
+import { type BuildOptions, build } from '../commands/build.ts';
 import { check } from '../commands/check.ts';
 import { add, type Run } from './declare.ts';
 
@@ -21,11 +21,12 @@ export function dayCommands(program: Command, run: Run): void {
     );
   add(program, 'build', 'Make the sheets: handouts/<plan>.html, .md, .clinic.html and index.html')
     .argument('[plan...]', 'plan codes or paths; all plans, if left out')
+    .option('--pdf', 'also <plan>.pdf, through an installed browser (CHROMIUM names another one)')
     .addHelpText(
       'after',
-      '\nExamples:\n  carryover build\n  carryover build M-0412\n  carryover build --strict',
+      '\nExamples:\n  carryover build\n  carryover build M-0412\n  carryover build M-0412 --pdf\n  carryover build --strict',
     )
-    .action((plans: string[], _: unknown, command: Command) =>
-      run(command, (session) => build(session, plans)),
+    .action((plans: string[], options: BuildOptions, command: Command) =>
+      run(command, (session) => build(session, plans, options)),
     );
 }

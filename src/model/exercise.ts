@@ -4,6 +4,8 @@ import type { Place, SourceText } from '../finding/place.ts';
 import type { Order, Sides } from '../units/side.ts';
 import type { Bounds, DoseLayer, MoveOnWhen } from './dose.ts';
 import type { Figure } from './figure.ts';
+import type { PrintedText } from './printed-text.ts';
+import type { LevelTexts } from './translation.ts';
 
 export const PURPOSES = [
   'warm-up',
@@ -74,11 +76,21 @@ export interface Level {
   readonly picture: Picture | null;
   /** Drawn where there is no picture. */
   readonly figure: Figure | null;
+  /** An https address with more about it. */
+  readonly link: string | null;
   /** The exercise's dose and the level's, in order; a later one wins. */
   readonly exerciseDose: DoseLayer | null;
   readonly levelDose: DoseLayer | null;
   readonly bounds: Bounds | null;
   readonly moveOnWhen: MoveOnWhen | null;
+  /** Its texts in further languages, by BCP 47 tag. */
+  readonly translations: ReadonlyMap<string, LevelTexts>;
+}
+
+/** The level as it reads in a language; as its file has it where that is the language of the file. */
+export function levelIn(level: Level, language: string): Level {
+  const texts = level.translations.get(language);
+  return texts ? { ...level, ...texts } : level;
 }
 
 export interface Exercise {
@@ -88,4 +100,5 @@ export interface Exercise {
   readonly place: Place;
   /** Easiest first; never empty. */
   readonly levels: readonly Level[];
+  readonly printed: readonly PrintedText[];
 }

@@ -10,6 +10,7 @@ import type { Affected, Only, Order } from '../units/side.ts';
 import type { Dial, DoseLayer, MoveOnWhen } from './dose.ts';
 import type { Exercise, Level } from './exercise.ts';
 import type { PainRanges } from './practice.ts';
+import type { PrintedText } from './printed-text.ts';
 
 /** Weeks first to last, both included. */
 export type Window = readonly [first: number, last: number];
@@ -160,6 +161,8 @@ export interface Plan {
   readonly place: Place;
   readonly person: string;
   readonly title: string;
+  /** The language of its sheet and of its own words, where it says so. */
+  readonly handoutLanguage: string | null;
   /** The practitioner's id in practice.yaml. */
   readonly by: string | null;
   /** Dates ascend; never empty. */
@@ -168,6 +171,7 @@ export interface Plan {
   readonly nextVisit: Day | null;
   readonly weeks: number;
   readonly affected: Affected;
+  readonly print: 'normal' | 'large';
   readonly goals: readonly string[];
   readonly profile: Profile;
   readonly limits: Limits;
@@ -183,6 +187,7 @@ export interface Plan {
   readonly report: ReadonlyMap<string, string>;
   readonly closed: { readonly date: Day; readonly why: string } | null;
   readonly accepts: readonly Accept[];
+  readonly printed: readonly PrintedText[];
   /** Where each value of the plan itself stands, for findings about it. */
   readonly valuePlaces: ReadonlyMap<string, Place>;
 }

@@ -3,6 +3,7 @@
 import type { CheckName, Severity } from '../finding/checks.ts';
 import type { Place, SourceText } from '../finding/place.ts';
 import type { Interval } from '../units/interval.ts';
+import type { PrintedText } from './printed-text.ts';
 
 /** All in milliseconds; ranges are allowed but for a breath. */
 export interface Timing {
@@ -54,6 +55,22 @@ export interface Vocabulary {
 
 export type VocabularyKind = 'positions' | 'kit' | 'muscles' | 'demands' | 'concerns';
 
+/** What a practice says itself in one further language; what is missing there is told of for the plans that need it. */
+export interface PracticeTexts {
+  readonly contact: string | null;
+  readonly emergencyIf: readonly string[];
+  readonly getInTouch: readonly string[];
+  readonly stopIf: readonly string[];
+  /** By the name of the band. */
+  readonly bands: ReadonlyMap<string, string>;
+  readonly practitioners: ReadonlyMap<string, string>;
+  readonly positions: ReadonlyMap<string, string>;
+  readonly kit: ReadonlyMap<string, string>;
+  /** The start of its group in the file, and where each key of it stands. */
+  readonly place: Place;
+  readonly keyPlaces: ReadonlyMap<string, Place>;
+}
+
 export interface Practice {
   readonly source: SourceText;
   readonly name: string;
@@ -63,6 +80,8 @@ export interface Practice {
   readonly getInTouch: readonly string[];
   readonly stopIf: readonly string[];
   readonly language: string;
+  /** What it says in further languages, by BCP 47 tag. */
+  readonly inLanguage: ReadonlyMap<string, PracticeTexts>;
   readonly paper: 'a4' | 'letter';
   readonly timing: Timing;
   readonly pain: PainRanges;
@@ -71,6 +90,9 @@ export interface Practice {
   readonly bands: readonly string[];
   readonly practitioners: ReadonlyMap<string, string>;
   readonly vocabulary: Vocabulary;
+  /** Words that her people know, long or of the trade: they count as easy. */
+  readonly plainWords: readonly string[];
+  readonly printed: readonly PrintedText[];
   readonly checks: ReadonlyMap<CheckName, CheckSetting>;
 }
 
@@ -81,4 +103,24 @@ export interface Person {
   readonly language: string | null;
   /** Where the language, or else the person, stands. */
   readonly place: Place;
+}
+
+/** The practice as it speaks in a language; its own words for things are of its own language alone. */
+export function practiceIn(practice: Practice, language: string): Practice {
+  if (language === practice.language) return practice;
+  const texts = practice.inLanguage.get(language);
+  const { vocabulary } = practice;
+  const none = new Map<string, string>();
+  const { positions = none, kit = none } = texts ?? {};
+  const words = { positions, kit, muscles: none, demands: none, concerns: none };
+  const other = { ...practice, vocabulary: { ...vocabulary, words } };
+  if (!texts) return other;
+  return {
+    ...other,
+    contact: texts.contact ?? practice.contact,
+    emergencyIf: texts.emergencyIf,
+    getInTouch: texts.getInTouch,
+    stopIf: texts.stopIf,
+    practitioners: texts.practitioners,
+  };
 }

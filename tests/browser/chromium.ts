@@ -1,28 +1,16 @@
-// The browser that looks at the pages: the one that CHROMIUM names, else the system's. Nothing is
-// downloaded. Without one the tests are left out, and say so; in CI that is a failure.
-import { existsSync } from 'node:fs';
+// The browser that looks at the pages: the one that `build --pdf` would take. Nothing is downloaded.
+// Without one the tests are left out, and say so; in CI that is a failure.
 import { type Browser, chromium } from 'playwright-core';
 import { it } from 'vitest';
-
-const USUAL_PLACES = [
-  '/usr/bin/chromium',
-  '/usr/bin/chromium-browser',
-  '/usr/bin/google-chrome',
-  '/usr/bin/google-chrome-stable',
-  '/Applications/Chromium.app/Contents/MacOS/Chromium',
-  '/Applications/Google Chrome.app/Contents/MacOS/Google Chrome',
-];
+import { foundBrowser } from '../../src/handouts/browser.ts';
 
 type Opened = { readonly browser: Browser } | { readonly browser: null; readonly reason: string };
 
 /** One browser for a whole test file, or why there is none. */
 export async function openedBrowser(): Promise<Opened> {
-  const named = process.env.CHROMIUM;
-  if (named && !existsSync(named)) return none(`CHROMIUM names ${named}, which is not there`);
-  const executablePath = named || USUAL_PLACES.find((path) => existsSync(path));
-  if (!executablePath) {
-    return none('no Chromium was found; install one, or let CHROMIUM name one');
-  }
+  const found = foundBrowser(process.env, process.cwd());
+  if (!found.ok) return none(found.why);
+  const executablePath = found.browser.command;
   // Chromium has no sandbox for root, as whom a container runs.
   const args = process.getuid?.() === 0 ? ['--no-sandbox'] : [];
   try {

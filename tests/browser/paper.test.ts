@@ -1,14 +1,30 @@
 /// <reference lib="dom" />
-// The pages on paper, A4 and Letter: nothing torn apart that fits on a page, no heading alone at the
-// foot, the sheet's number on every page, and boxes that a shaky hand can tick.
+// The pages on paper, A4 and Letter, in normal and large print: nothing torn apart that fits on a page,
+// what does not fit only between steps, no heading alone at the foot, the sheet's number on every page, and boxes that a shaky hand can tick.
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, describe, expect, it } from 'vitest';
-import { type BuiltPage, builtExamples, type Paper } from './built-examples.ts';
+import {
+  type BuiltPage,
+  builtExamples,
+  type Look,
+  type Paper,
+  TRANSLATED,
+} from './built-examples.ts';
 import { leftOut, openedBrowser } from './chromium.ts';
 import { canReadPdfText, pdfLines, printedPages } from './pdf.ts';
 
 const opened = await openedBrowser();
-const { pages, remove } = builtExamples(['a4', 'letter']);
+const LOOKS: readonly Look[] = [
+  { paper: 'a4' },
+  { paper: 'letter' },
+  { paper: 'a4', print: 'large' },
+  { paper: 'letter', print: 'large' },
+  ...TRANSLATED.flatMap((language): Look[] => [
+    { paper: 'a4', language },
+    { paper: 'letter', print: 'large', language },
+  ]),
+];
+const { pages, remove } = builtExamples(LOOKS);
 
 afterAll(async () => {
   await opened.browser?.close();
@@ -21,10 +37,12 @@ const POINTS_A_MM = 72 / 25.4;
 const PAPERS: Record<Paper, readonly [number, number]> = { a4: [210, 297], letter: [215.9, 279.4] };
 /** As @page of templates/sheet.css has it: top, sides, bottom. */
 const MARGINS = { top: 12, side: 15, bottom: 16 };
+const LARGE_BOTTOM = 25;
+/** Marks of the direction of text, Unicode UAX 9. */
+const TURNS = /[\u200e\u200f\u202a-\u202e\u2066-\u2069]/g;
+const LARGE_POINTS = 18;
 /** Common practice, no source: what a pen finds without aiming. */
 const LEAST_BOX_MM = 8;
-/** The English pack's words on a sheet that must not be used any more. */
-const STAMP = 'Outdated. Do not use.';
 
 interface Printed {
   readonly pdf: Buffer;
@@ -34,15 +52,24 @@ interface Printed {
     readonly next: string;
     readonly text: string;
   }[];
-  /** Exercises, from their heading to their last line, with their height on paper in mm. */
+  /** Exercises, from their heading to their last line, with their height on paper in mm; a heading
+   *  right above one is not left alone, and so counts. */
   readonly exercises: readonly {
     readonly first: string;
     readonly last: string;
     readonly text: string;
     readonly heightMm: number;
+    /** Its blocks in order: where each begins and ends. */
+    readonly blocks: readonly {
+      readonly id: string;
+      readonly end: string;
+      readonly text: string;
+      readonly isStep: boolean;
+    }[];
   }[];
+  /** Of the running text and of the page to tick, in points. */
+  readonly textSizes: readonly number[];
   readonly boxes: readonly { readonly widthMm: number; readonly heightMm: number }[];
-  readonly tickHeading: string | null;
 }
 
 if (!opened.browser) leftOut('pages on paper', opened.reason);
@@ -63,7 +90,12 @@ else {
       }
       expect(headingsLeftAlone(made, pageOf)).toEqual([]);
       if (built.kind.endsWith('sheet')) {
-        expect(tornApart(made, pageOf, height - MARGINS.top - MARGINS.bottom)).toEqual([]);
+        const bottom = built.print ? LARGE_BOTTOM : MARGINS.bottom;
+        expect(tornApart(made, pageOf, height - MARGINS.top - bottom)).toEqual([]);
+        expect(splitAmiss(made, pageOf)).toEqual([]);
+        if (built.name.startsWith('edges')) expect(isAnySplit(made, pageOf)).toBe(true);
+        expect(made.textSizes.length).toBeGreaterThan(10);
+        if (built.print) expect(Math.min(...made.textSizes)).toBeGreaterThanOrEqual(LARGE_POINTS);
         expect(made.boxes.length).toBeGreaterThan(0);
         const least = (key: 'widthMm' | 'heightMm') =>
           Math.min(...made.boxes.map((box) => box[key]));
@@ -96,14 +128,25 @@ async function printed(browser: Browser, { url, paper }: BuiltPage): Promise<Pri
 function marked(page: Page): Promise<Omit<Printed, 'pdf'>> {
   return page.evaluate((mm) => {
     const blocks = [...document.querySelectorAll('h1,h2,h3,h4,p,li,img,tr')];
+    const textSizes = [...document.querySelectorAll('p,li,th,td,footer,a,h1,h2,h3')].map(
+      (element) => (Number.parseFloat(getComputedStyle(element).fontSize) * 72) / 96,
+    );
     const corner = document.createElement('div');
     corner.style.cssText = 'position:absolute;top:0;left:0;font-size:1px;line-height:1px';
-    blocks.forEach((block, at) => {
-      block.id = `mark-${at}`;
+    const linkTo = (id: string) => {
       const link = document.createElement('a');
-      link.href = `#mark-${at}`;
+      link.href = `#${id}`;
       link.textContent = '.';
       corner.append(link);
+    };
+    blocks.forEach((block, at) => {
+      block.id = `mark-${at}`;
+      linkTo(block.id);
+      if (!block.matches('.exercise :is(h3, p, li)')) return;
+      const end = document.createElement('span');
+      end.id = `mark-${at}-end`;
+      block.append(end);
+      linkTo(end.id);
     });
     document.body.append(corner);
     const textOf = (element: Element) => element.textContent?.replace(/\s+/g, ' ').trim() ?? '';
@@ -112,21 +155,33 @@ function marked(page: Page): Promise<Omit<Printed, 'pdf'>> {
         ? [{ id: block.id, next: blocks[at + 1]?.id ?? '', text: textOf(block) }]
         : [],
     );
+    const topWithHeadings = (exercise: Element) => {
+      const first = blocks.findIndex((block) => exercise.contains(block));
+      const above = blocks
+        .slice(0, first)
+        .findLastIndex((block) => !block.matches('h2, h3, .together'));
+      return (blocks[above + 1] ?? exercise).getBoundingClientRect().top;
+    };
     const exercises = [...document.querySelectorAll('.exercise')].map((exercise) => {
       const inside = blocks.filter((block) => exercise.contains(block));
       return {
         first: inside[0]?.id ?? '',
         last: inside.at(-1)?.id ?? '',
         text: inside[0] ? textOf(inside[0]) : '',
-        heightMm: exercise.getBoundingClientRect().height / mm,
+        heightMm: (exercise.getBoundingClientRect().bottom - topWithHeadings(exercise)) / mm,
+        blocks: inside.map((block) => ({
+          id: block.id,
+          end: block.lastElementChild?.id || block.id,
+          text: textOf(block),
+          isStep: block.matches('ol > li'),
+        })),
       };
     });
     const boxes = [...document.querySelectorAll('.tick td')].map((box) => {
       const { width, height } = box.getBoundingClientRect();
       return { widthMm: width / mm, heightMm: height / mm };
     });
-    const tickHeading = document.querySelector('.tick-page h2')?.id ?? null;
-    return { headings, exercises, boxes, tickHeading };
+    return { headings, exercises, boxes, textSizes };
   }, MM);
 }
 
@@ -157,15 +212,40 @@ function tornApart(
     .map(({ text }) => text);
 }
 
+function isAnySplit({ exercises }: Printed, pageOf: ReadonlyMap<string, number>): boolean {
+  return exercises.some(({ first, last }) => pageIn(pageOf, first) !== pageIn(pageOf, last));
+}
+
+/** Where an exercise is split anywhere but at the end of a step, or a step or a sentence is split itself. */
+function splitAmiss({ exercises }: Printed, pageOf: ReadonlyMap<string, number>): string[] {
+  return exercises.flatMap(({ blocks }) =>
+    blocks.flatMap(({ id, end, text, isStep }, at) => {
+      const next = blocks[at + 1];
+      const isWhole = pageIn(pageOf, id) === pageIn(pageOf, end);
+      const goesOn = !next || pageIn(pageOf, end) === pageIn(pageOf, next.id) || isStep;
+      return isWhole && goesOn ? [] : [text];
+    }),
+  );
+}
+
 /** What each page lacks: words of its own, the number at its foot, the stamp where it is outdated. */
 function wordsMissing({ kind, html }: BuiltPage, lines: string[][], count: number): string[] {
-  const number = /[Ss]heet ([A-Z0-9]{4} [A-Z0-9]{4}), visit/.exec(html)?.[1];
+  const number = /<footer>[\s\S]*?\b([A-Z][A-Z0-9]{3} [A-Z0-9]{4})\b/.exec(html)?.[1];
+  const stamp = /<p role="alert"[^>]*>([^<]+)</.exec(html)?.[1];
   if (kind !== 'index' && !number) throw new Error('the page has no sheet number');
+  // Written from the right, a line of the foot comes out of pdftotext in pieces.
+  const isFromTheRight = / dir="rtl"/.test(html);
   const missing = lines.flatMap((page, at) => {
-    const foot = page.slice(-2).join(' ');
-    const isCounted = foot.replace(/ /g, '').endsWith(`${at + 1}/${count}`);
+    const foot = page
+      .slice(isFromTheRight ? -5 : -2)
+      .join(' ')
+      .replace(TURNS, '');
+    const counted = `${at + 1}/${count}`;
+    const close = foot.replace(/ /g, '');
+    const isCounted = isFromTheRight ? close.includes(counted) : close.endsWith(counted);
     const isNumbered = kind === 'index' || foot.includes(number ?? '');
-    const isStamped = kind !== 'outdated sheet' || page[0]?.includes(STAMP);
+    const isStamped =
+      kind !== 'outdated sheet' || (stamp && page[0]?.replace(TURNS, '').includes(stamp));
     return [
       ...(page.length > 2 ? [] : [`page ${at + 1} is empty`]),
       ...(isCounted ? [] : [`page ${at + 1} ends with ${foot}`]),

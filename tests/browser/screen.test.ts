@@ -7,11 +7,16 @@ import type axe from 'axe-core';
 import { HtmlValidate } from 'html-validate';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { type BuiltPage, builtExamples } from './built-examples.ts';
+import { type BuiltPage, builtExamples, type Look, TRANSLATED } from './built-examples.ts';
 import { leftOut, openedBrowser } from './chromium.ts';
 
 const opened = await openedBrowser();
-const { pages, remove } = builtExamples(['a4']);
+const LOOKS: readonly Look[] = [
+  { paper: 'a4' },
+  { paper: 'a4', print: 'large' },
+  ...TRANSLATED.map((language): Look => ({ paper: 'a4', language })),
+];
+const { pages, remove } = builtExamples(LOOKS);
 
 afterAll(async () => {
   await opened.browser?.close();
@@ -21,6 +26,10 @@ afterAll(async () => {
 // WCAG 2.2, levels A and AA: what axe can see of it.
 const AXE_TAGS = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'];
 const AXE = readFileSync(createRequire(import.meta.url).resolve('axe-core'), 'utf8');
+
+const LANGUAGES = ['en', ...TRANSLATED];
+/** Unicode CLDR, character order of a language. */
+const WRITTEN_FROM_THE_RIGHT = /^(ar|fa|he|ur)\b/;
 
 /** In CSS pixels. */
 const PHONE = { name: 'a small phone, 320 px', width: 320, height: 640 };
@@ -63,7 +72,11 @@ else {
         return { lang, dir, title: document.title, mode: document.compatMode };
       });
       const title = expect.stringMatching(/\S/);
-      expect(head).toEqual({ lang: 'en', dir: 'ltr', title, mode: 'CSS1Compat' });
+      const lang = expect.stringMatching(
+        new RegExp(`^(${built.language ?? LANGUAGES.join('|')})$`),
+      );
+      const dir = WRITTEN_FROM_THE_RIGHT.test(head.lang) ? 'rtl' : 'ltr';
+      expect(head).toEqual({ lang, dir, title, mode: 'CSS1Compat' });
       const levels = await open.page.evaluate(() =>
         [...document.querySelectorAll('h1,h2,h3,h4,h5,h6')].map(({ tagName }) =>
           Number(tagName.slice(1)),
@@ -89,7 +102,8 @@ else {
       await session.send('Page.setFontSizes', { fontSizes: { standard: 32, fixed: 26 } });
       const size = () =>
         open.page.evaluate(() => getComputedStyle(document.documentElement).fontSize);
-      expect(await size()).toBe(built.kind.endsWith('sheet') ? '38px' : '32px');
+      const sheetSize = built.print === 'large' ? '48px' : '38px';
+      expect(await size()).toBe(built.kind.endsWith('sheet') ? sheetSize : '32px');
       expect(await tooWide(open.page)).toEqual([]);
       await session.send('Page.setFontSizes', { fontSizes: { standard: 16, fixed: 13 } });
       await session.detach();
@@ -127,9 +141,12 @@ describe.each(pages)('$name', ({ html, kind }) => {
     expect(html).not.toMatch(/<(script|link|iframe|object|embed|base|form|video|audio)\b/i);
     expect(html).not.toMatch(/\son[a-z]+\s*=|javascript:|@import|url\(/i);
     const addresses = [...html.matchAll(/\b(src|href|srcset)="([^"]*)"/g)];
-    // A telephone dials, which asks for nothing; the index links to the pages beside it, and to its
-    // own orders.
-    const inward = kind === 'index' ? /^(?:[\w-][\w.-]*|#by-[a-z-]+)$/ : /^tel:\+?\d+$/;
+    // A telephone dials, and a link waits to be followed, which asks for nothing; the index links to the
+    // pages beside it, and to its own orders.
+    const inward =
+      kind === 'index'
+        ? /^(?:[\w-][\w.-]*|#by-[a-z-]+)$/
+        : /^(?:tel:\+?\d+|https:\/\/example\.org\/[\w?&;#=-]+)$/;
     const outward = addresses.filter(([, key, to = '']) =>
       key === 'src' ? !to.startsWith('data:image/') : !inward.test(to),
     );

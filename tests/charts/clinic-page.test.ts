@@ -16,7 +16,9 @@ const view = clinicView({
   sheet: madeView(),
   shortDay: null,
   sheetNumber: 'KP4T 7WQM',
+  reading: null,
   words: englishWords(),
+  sheetWords: englishWords(),
 });
 
 function pageOf(made: typeof view): string {
@@ -63,7 +65,9 @@ it('is valid where there is nothing to draw, and where not all is drawn', async 
       sheet: madeView(),
       shortDay: null,
       sheetNumber: 'KP4T 7WQM',
+      reading: null,
       words: englishWords(),
+      sheetWords: englishWords(),
     }),
   );
   expect(made.map((one) => [...pageOf(one).matchAll(IMAGE)].length)).toEqual([0, 3]);

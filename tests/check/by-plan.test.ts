@@ -113,9 +113,23 @@ describe('side-word', () => {
     expect(told(title, affected)).toBe(count);
   });
 
-  it('knows the words of English alone', () => {
-    expect(told('Left knee', 'right', 'en-GB')).toBe(1);
-    expect(told('Left knee', 'right', 'es')).toBe(0);
+  it.each([
+    ['Left knee', 'en-GB', 1],
+    ['Left knee', 'es', 0],
+    ['Tobillo izquierdo, volver a caminar', 'es', 1],
+    ['Rodilla izquierda', 'es-MX', 1],
+    ['Rodilla derecha', 'es', 0],
+    ['الكاحل الأيسر، العودة إلى المشي', 'ar', 1],
+    ['الركبة اليسرى', 'ar', 1],
+    ['الكتف الأيمن', 'ar', 0],
+    ['Linkes Knie', 'de', 0],
+  ] as const)('%s in %s, affected right: %i', (title, language, count) => {
+    expect(told(title, 'right', language)).toBe(count);
+  });
+
+  it('goes by the language of the plan', () => {
+    const says = { title: 'Tobillo izquierdo', affected: 'right', handoutLanguage: 'es' } as const;
+    expect(sideWord(subject(planOf(EACH, {}, says), practice({ language: 'en' })))).toHaveLength(1);
   });
 });
 

@@ -33,6 +33,17 @@ describe('e-mail addresses', () => {
   });
 });
 
+describe('a link', () => {
+  it('is looked at as any other text', () => {
+    const exercise = (link: string) => marked(`link: ${link}`, {}, 'exercises/heel-raise.yaml');
+    expect(exercise('https://example.org/?for=wren.hale@mail.example.org')).toEqual([
+      'wren.hale@mail.example.org',
+    ]);
+    expect(exercise('https://example.org/?call=5550142')).toEqual(['5550142']);
+    expect(exercise('https://example.org/heel-raise?part=2')).toEqual([]);
+  });
+});
+
 describe('telephone numbers', () => {
   it.each([
     ['555 0142', '555 0142'],

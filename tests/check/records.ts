@@ -69,6 +69,7 @@ export function exercise(id: string, ...levels: readonly LevelParts[]): Exercise
     source: LIBRARY_SOURCE,
     place: placeIn(LIBRARY_SOURCE),
     levels: (levels.length === 0 ? [{}] : levels).map((parts, index) => level(id, index, parts)),
+    printed: [],
   };
 }
 
@@ -97,10 +98,12 @@ function level(exerciseName: string, index: number, { dose: own, ...parts }: Lev
     harder: null,
     picture: null,
     figure: null,
+    link: null,
     exerciseDose: null,
     levelDose: layer(own ?? dose(2, 10)),
     bounds: null,
     moveOnWhen: null,
+    translations: new Map(),
     ...parts,
   };
 }
@@ -248,12 +251,14 @@ export function plan(sessions: readonly Session[], { limits, ...parts }: PlanPar
     place: { source: PLAN_SOURCE, start: 0, end: 0 },
     person: 'M-0412',
     title: 'Ankle',
+    handoutLanguage: null,
     by: null,
     visits: [{ date: '2026-10-05', found: null, why: null }],
     starts: '2026-10-05',
     nextVisit: null,
     weeks: 1,
     affected: 'none',
+    print: 'normal',
     goals: [],
     profile: { ageBand: null, training: null },
     limits: { timeMs: null, kit: null, positionsToAvoid: [], concerns: [], ...limits },
@@ -268,6 +273,7 @@ export function plan(sessions: readonly Session[], { limits, ...parts }: PlanPar
     report: new Map(),
     closed: null,
     accepts: [],
+    printed: [],
     valuePlaces: new Map(),
     ...parts,
   };
@@ -284,6 +290,7 @@ export function practice(parts: Partial<Practice> = {}): Practice {
     getInTouch: [],
     stopIf: ['The pain spreads'],
     language: 'en',
+    inLanguage: new Map(),
     paper: 'a4',
     timing: {
       move: exactly(3000),
@@ -311,6 +318,8 @@ export function practice(parts: Partial<Practice> = {}): Practice {
         concerns: new Map(),
       },
     },
+    plainWords: [],
+    printed: [],
     checks: new Map(),
     ...parts,
   };

@@ -283,8 +283,10 @@ describe('init --git', () => {
     moreSets(root);
     expect(set('on')).toBe(0);
     const shown = git(top, 'diff');
-    expect(shown).toContain('-  sets, left only: 2 (weeks 1 to 3); 1 (week 4); 2 (weeks 5 to 8)');
-    expect(shown).toContain('+  sets, left only: 3 (weeks 1 to 3); 2 (week 4); 3 (weeks 5 to 8)');
+    // Only what the plan says: the library may have been another.
+    expect(shown).not.toContain('weeks 1 to');
+    expect(shown).toContain('-  sets, left only: 2\n');
+    expect(shown).toContain('+  sets, left only: 3\n');
     expect(set('off')).toBe(0);
     expect(git(top, 'diff')).toContain('{left: {sets: 3}');
     expect(readFileSync(join(top, '.git', 'config'), 'utf8').trim()).toBe(before.trim());

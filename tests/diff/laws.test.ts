@@ -4,17 +4,23 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { errorsOf } from '../../src/build.ts';
 import { numberedSheet } from '../../src/handouts/pages.ts';
-import { openVersion } from '../../src/handouts/version.ts';
-import { memoryFolder } from '../../src/load/folder.ts';
 import { mirrored } from '../../src/render/changes/plan-changes.ts';
-import { diffOf, type Edit, edited, edits, exampleFiles, type Files } from './versions.ts';
+import {
+  diffOf,
+  type Edit,
+  edited,
+  edits,
+  exampleFiles,
+  type Files,
+  versionOf,
+} from './versions.ts';
 
 const files = exampleFiles();
 const plans = ['M-0412', 'S-1178', 'K-2207', 'B-0925', 'T-1630', 'H-7702', 'D-3051', 'C-0388'];
 /** What can reach a sheet: the plan, its exercises, the settings. */
 const sources = new Map(
   plans.map((plan) => {
-    const { compiled } = openVersion(memoryFolder(files), [plan]);
+    const { compiled } = versionOf(files, plan);
     const uses = compiled.plans[0]?.uses ?? [];
     return [plan, [...Array(uses.length).fill(`plans/${plan}.yaml`), ...uses, 'practice.yaml']];
   }),
@@ -24,7 +30,7 @@ const changed = (plan: string, made: readonly Edit[]) =>
 
 /** The sheet number of a version: another one as soon as a word, a number or a picture differs. */
 function numberOf(version: Files, plan: string): string | null {
-  const { compiled, wording } = openVersion(memoryFolder(version), [plan]);
+  const { compiled, wording } = versionOf(version, plan);
   const one = compiled.plans[0];
   const words = wording.get(compiled.practice.language);
   if (!one?.plan || !one.numbers || !words || errorsOf(one, compiled.findings).length > 0)
@@ -33,7 +39,7 @@ function numberOf(version: Files, plan: string): string | null {
     .number;
 }
 
-const RUNS = Number(process.env.DIFF_RUNS ?? 120);
+const RUNS = Number(process.env.DIFF_RUNS ?? 60);
 
 describe('two versions of a plan', () => {
   const versions = fc.record({ plan: fc.constantFrom(...plans), edits });

@@ -4,7 +4,7 @@ import { join } from 'node:path';
 import fc from 'fast-check';
 import { isMap, isScalar, isSeq, parseDocument, visit } from 'yaml';
 import { diffPlan, type PlanDiff } from '../../src/handouts/plan-diff.ts';
-import { openVersion } from '../../src/handouts/version.ts';
+import { type FolderVersion, openVersion } from '../../src/handouts/version.ts';
 import { shippedWords } from '../../src/handouts/wording.ts';
 import { memoryFolder } from '../../src/load/folder.ts';
 
@@ -32,6 +32,17 @@ export function exampleFiles(): Files {
   );
 }
 
+const versions = new WeakMap<Files, Map<string, FolderVersion>>();
+
+/** A version of the folder with one plan, compiled once. */
+export function versionOf(files: Files, plan: string): FolderVersion {
+  const known = versions.get(files) ?? new Map<string, FolderVersion>();
+  versions.set(files, known);
+  const version = known.get(plan) ?? openVersion(memoryFolder(files), [plan]);
+  known.set(plan, version);
+  return version;
+}
+
 /** One plan of two versions of the folder. */
 export function diffOf(
   before: Files,
@@ -39,12 +50,11 @@ export function diffOf(
   plan: string,
   renamed: ReadonlyMap<string, string> = new Map(),
 ): PlanDiff {
-  const version = (files: Files) => openVersion(memoryFolder(files), [plan]);
   const code = (files: Files) =>
     Object.keys(files).some((path) => path.endsWith(`/${plan}.yaml`)) ? plan : null;
   return diffPlan(
-    { title: 'before', version: version(before) },
-    { title: 'after', version: version(after) },
+    { title: 'before', version: versionOf(before, plan) },
+    { title: 'after', version: versionOf(after, plan) },
     { before: code(before), after: code(after), renamed },
     shippedWords(),
   );

@@ -2,7 +2,7 @@
 // mark and other line ends; and a file that cannot be read still owns its id.
 import { describe, expect, it } from 'vitest';
 import { type Compiled, compile } from '../../src/build.ts';
-import { NO_LAST_TIME } from '../../src/handouts/last-time.ts';
+import { NO_LAST_TIMES } from '../../src/handouts/last-time.ts';
 import { pagesOf } from '../../src/handouts/pages.ts';
 import { loadWording } from '../../src/handouts/wording.ts';
 import { diskFolder, type Folder, memoryFolder } from '../../src/load/folder.ts';
@@ -24,7 +24,7 @@ function made(folder: Folder): Made {
     compiled,
     templates: loadTemplates(folder).value,
     wording: loadWording(folder, compiled).value,
-    lastTime: NO_LAST_TIME,
+    lastTimes: NO_LAST_TIMES,
   };
   const pages = compiled.plans.flatMap((one) => {
     if (!one.numbers) return [];

@@ -57,10 +57,12 @@ const level: Level = {
   harder: null,
   picture: null,
   figure: null,
+  link: null,
   exerciseDose: null,
   levelDose: null,
   bounds: null,
   moveOnWhen: null,
+  translations: new Map(),
 };
 const exercise: Exercise = {
   id: 'heel-raise',
@@ -68,6 +70,7 @@ const exercise: Exercise = {
   source: place.source,
   place,
   levels: [level],
+  printed: [],
 };
 
 const item: Item = {
@@ -122,6 +125,7 @@ export const plan: Plan = {
   place,
   person: 'M-0412',
   title: 'Ankle, back to <hill> walking',
+  handoutLanguage: null,
   by: 'rk',
   visits: [
     { date: '2026-09-21', found: 'Limps & favours the right', why: null },
@@ -131,6 +135,7 @@ export const plan: Plan = {
   nextVisit: '2026-11-16',
   weeks: 3,
   affected: 'left',
+  print: 'normal',
   goals: ['Walk the coast path'],
   profile: { ageBand: '18-64', training: 'new' },
   limits: {
@@ -150,6 +155,7 @@ export const plan: Plan = {
   report: new Map(),
   closed: null,
   accepts: [],
+  printed: [],
   valuePlaces: new Map(),
 };
 

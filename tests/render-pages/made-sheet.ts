@@ -45,6 +45,7 @@ export function exercise(parts: Partial<ExerciseView> = {}): ExerciseView {
     name: 'March on the spot',
     position: 'Stand.',
     picture: null,
+    link: null,
     dose: 'Left knee and right knee in turn, 10 times each.',
     note: null,
     steps: ['Hold the worktop.', 'Lift one knee.', 'Put the foot down, then lift the other.'],
@@ -92,6 +93,7 @@ export function madeView(): SheetView {
     direction: 'ltr',
     plan: 'M-0412',
     head: {
+      unreviewed: null,
       practice: 'Saltmarsh Movement Clinic',
       contact: 'Front desk, 555 0142',
       practitioner: 'Your practitioner: R. Kestrel, physiotherapist',
@@ -290,5 +292,6 @@ export function madePage(view: SheetView = madeView()): SheetPage {
     },
     sheetLine: 'Sheet KP4T 7WQM, visit of 5 October 2026',
     paper: 'a4',
+    print: 'normal',
   };
 }

@@ -95,7 +95,7 @@ export const nastyText = fc
 /** The page with every text of it replaced, and the path of each in order. Codes and bytes stay. */
 export function withTexts(page: SheetPage, textFor: (place: number) => string) {
   const places: string[] = [];
-  const KEPT = new Set(['view.language', 'view.direction', 'paper']);
+  const KEPT = new Set(['view.language', 'view.direction', 'paper', 'print']);
   const replaced = (value: unknown, path: string): unknown => {
     if (value instanceof Uint8Array || KEPT.has(path) || /\.picture\.picture\./.test(path))
       return value;

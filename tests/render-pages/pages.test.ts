@@ -129,6 +129,8 @@ describe('the sheet as HTML', () => {
   it('takes paper, language and direction from the sheet', () => {
     expect(html()).toContain('size: A4;');
     expect(html({ ...madePage(), paper: 'letter' })).toContain('size: letter;');
+    expect(html()).not.toContain('font-size: 18pt');
+    expect(html({ ...madePage(), print: 'large' })).toContain('html { font-size: 18pt; }');
     const page = html(madePage({ ...madeView(), language: 'ar', direction: 'rtl' }));
     expect(page).toContain('<html lang="ar" dir="rtl">');
   });

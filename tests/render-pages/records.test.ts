@@ -24,7 +24,9 @@ const madeClinic = () =>
     sheet: madeView(),
     shortDay: madePage().shortDay,
     sheetNumber: 'KP4T 7WQM',
+    reading: null,
     words,
+    sheetWords: words,
   });
 
 const madeIndex = (today = '2026-10-20') =>
@@ -179,7 +181,9 @@ describe('the clinic copy', () => {
       sheet: madeView(),
       shortDay: null,
       sheetNumber: 'KP4T 7WQM',
+      reading: null,
       words,
+      sheetWords: words,
     });
     expect(textOf(renderClinic(none, templates)).match(/<p>None\.<\/p>/g)).toHaveLength(2);
   });

@@ -52,7 +52,7 @@ describe('the stamp of an outdated sheet', () => {
       /<body><!-- outdated -->\n<p role="alert"[^>]*>Outdated\. Do not use\.<\/p>/,
     );
     expect(once).toContain('<title>Outdated. Do not use. Ankle');
-    expect(once).toMatch(/@top-center \{ content: "Outdated\\2e {2}Do not use\\2e "/);
+    expect(once).toMatch(/@top-center \{ content: "\\2068 Outdated\\2e {2}Do not use\\2e \\2069 "/);
     expect(stamped(once, WORDS, 'html')).toBe(once);
     const report = await new HtmlValidate({
       extends: ['html-validate:recommended'],

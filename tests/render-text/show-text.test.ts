@@ -1,13 +1,15 @@
 // `carryover show` on the screen: the example plans at two widths, and that the numbers are the plan's.
 import { describe, expect, test } from 'vitest';
+import type { PlanReading } from '../../src/check/reading-grade.ts';
 import { listExercisesText, listPlansText } from '../../src/render/terminal/list-text.ts';
 import { showText } from '../../src/render/terminal/show-text.ts';
 import { isUnsafe, plainPaint, planOf, saltmarsh, tooWide } from './saltmarsh.ts';
 
+const reading = { sheet: null, exercises: [] };
 const screen = (width: number, isPlain = true) => ({ width, paint: plainPaint, isPlain });
 
 function show(code: string, width: number): string {
-  return showText({ practice: saltmarsh.practice, ...planOf(code), ...screen(width) });
+  return showText({ practice: saltmarsh.practice, ...planOf(code), reading, ...screen(width) });
 }
 
 function section(text: string, heading: string): string[] {
@@ -111,10 +113,36 @@ test('weekly sets by muscle stand by side, like sides in one row', () => {
   expect(lines).toContain('gluteus-maximus     left, right    6    6       3    6');
 });
 
+test('how the sheet reads is said, with its hardest exercise; of another language that it is not', () => {
+  const { plan, numbers } = planOf('M-0412');
+  const { practice } = saltmarsh;
+  const grade = (fleschKincaid: number, smog: number, sentences: number) => ({
+    fleschKincaid,
+    smog,
+    counts: { sentences, words: 100, syllables: 130, longWords: [] },
+  });
+  const of = (given: PlanReading) =>
+    showText({ practice, plan, numbers, reading: given, ...screen(200) });
+  const exercises = [
+    { id: 'walk', grade: grade(1.02, 3.1, 8) },
+    { id: 'curl', grade: grade(2.25, 4, 9) },
+  ];
+  expect(of({ sheet: grade(4.24, 6.06, 90), exercises })).toContain(
+    'Reading grade of the sheet: 4.2 by Flesch-Kincaid and 6.1 by SMOG. Hardest exercise: curl, 2.3 by Flesch-Kincaid and 4.0 by SMOG (rough, from 9 sentences).',
+  );
+  expect(of({ sheet: null, exercises: [] })).toContain('worked out for English only.');
+});
+
 test('a title that means harm is shown by signs', () => {
   const { plan, numbers } = planOf('M-0412');
   const nasty = { ...plan, title: `\x1b[2J${'x'.repeat(10_000)}\u202E` };
-  const text = showText({ practice: saltmarsh.practice, plan: nasty, numbers, ...screen(80) });
+  const text = showText({
+    practice: saltmarsh.practice,
+    plan: nasty,
+    numbers,
+    reading,
+    ...screen(80),
+  });
   expect(isUnsafe(text)).toBe(false);
   expect(tooWide(text, 80)).toEqual([]);
   expect(text).toContain('␛[2J');

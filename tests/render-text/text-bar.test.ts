@@ -11,7 +11,14 @@ import {
 import { isUnsafe, plainPaint, planOf, saltmarsh, tooWide } from './saltmarsh.ts';
 
 const show = (code: string, width: number, isPlain: boolean) =>
-  showText({ practice: saltmarsh.practice, ...planOf(code), width, paint: plainPaint, isPlain });
+  showText({
+    practice: saltmarsh.practice,
+    ...planOf(code),
+    reading: { sheet: null, exercises: [] },
+    width,
+    paint: plainPaint,
+    isPlain,
+  });
 
 test('a bar goes to the low end, and on to the high end', () => {
   expect(textBar([10, 15], 20, 20, PLAIN_SIGNS)).toBe('##########-----');

@@ -2,44 +2,12 @@
 // placeholder left, and left and right never swapped.
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { Purpose } from '../../src/model/exercise.ts';
 import { doseSentence } from '../../src/render/words/dose-sentence.ts';
-import type { Order } from '../../src/units/side.ts';
+import { dose, order, purpose } from './made-doses.ts';
 import { english, type ItemWeekSettings, itemWeekOf, type Written } from './records.ts';
 
 const words = english();
 
-const count = (most: number) =>
-  fc
-    .tuple(fc.integer({ min: 1, max: most }), fc.integer({ min: 0, max: 4 }))
-    .map(([low, more]) => (more === 0 ? String(low) : `${low}-${low + more}`));
-const sets = fc.oneof(fc.constant('1'), fc.integer({ min: 2, max: 5 }).map(String), count(4));
-const reps = fc.oneof(count(20), fc.array(count(20), { minLength: 1, maxLength: 7 }));
-const seconds = fc.integer({ min: 1, max: 59 }).map((n) => `${n} s`);
-const load = fc.constantFrom('medium band', '4 kg', '3 x 3.5 kg', '8 rm', '20 % body weight');
-
-const counted = fc.record(
-  { reps, sets, hold: seconds, load, effort: count(5), pause: seconds, rest: seconds },
-  { requiredKeys: ['reps'] },
-);
-const tempo = fc.record(
-  { reps, sets, tempo: fc.constantFrom('3-1-2-0', '2-0-4-1'), load, rest: seconds },
-  { requiredKeys: ['reps', 'tempo'] },
-);
-const timed = fc.record(
-  { time: seconds, reps: count(5), sets, pause: seconds, rest: seconds },
-  { requiredKeys: ['time'] },
-);
-
-/** A list has its own number of sets. */
-function sound(dose: Record<string, unknown>): Written {
-  const { sets: _, ...rest } = dose;
-  return (Array.isArray(dose.reps) ? rest : dose) as Written;
-}
-
-const dose = fc.oneof(counted, tempo, timed).map(sound);
-const order = fc.constantFrom<Order>('each-set', 'each-rep', 'all-sets');
-const purpose = fc.constantFrom<Purpose>('strength', 'stretch', 'balance', 'cardio');
 const twoSided = fc.record({ left: dose, right: dose, order, purpose, circuit: fc.boolean() });
 
 function says(settings: ItemWeekSettings, isCircuit = false): string {

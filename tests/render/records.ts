@@ -133,10 +133,12 @@ function levelOf(exercise: string, settings: Partial<Level> = {}): Level {
     harder: null,
     picture: null,
     figure: null,
+    link: null,
     exerciseDose: null,
     levelDose: null,
     bounds: null,
     moveOnWhen: null,
+    translations: new Map(),
     ...settings,
   };
 }
@@ -152,6 +154,7 @@ export function exerciseOf({
     place,
     source: place.source,
     levels: levels.map((level) => levelOf(name, level)),
+    printed: [],
   };
 }
 

@@ -126,6 +126,7 @@ describe('a sheet', () => {
 
   it('says who it is from, what for, and for which days', () => {
     expect(view.head).toEqual({
+      unreviewed: null,
       practice: 'Saltmarsh Movement Clinic',
       contact: 'Front desk, 555 0142',
       practitioner: 'Your practitioner: R. Kestrel, physiotherapist',
@@ -208,6 +209,7 @@ describe('a sheet', () => {
       name: 'March on the spot',
       position: 'Stand.',
       picture: null,
+      link: null,
       dose: 'Left knee and right knee in turn, 10 times each.',
       note: null,
       steps: ['Hold the worktop.', 'Lift one knee.'],

@@ -13,6 +13,7 @@ const TABLES = [
   ['practice', null, '`practice.yaml`'],
   ['practice', 'TimingFile', '`timing:` in practice.yaml'],
   ['practice', 'WordsFile', '`words:` in practice.yaml'],
+  ['practice', 'PracticeTextsFile', 'a language under `in_language:` in practice.yaml'],
   ['exercise', null, '`exercises/<id>.yaml`'],
   [
     'exercise',
@@ -22,6 +23,7 @@ const TABLES = [
   ['exercise', 'FigureFile', '`figure:`'],
   ['exercise', 'PoseFile', '`start:` and `end:` of a figure (angles in degrees)'],
   ['exercise', 'PropFile', 'a thing in `props:` of a figure, with the place where it is'],
+  ['translation', null, '`exercises/<id>.<language>.yaml`'],
   ['quantities', 'DoseFile', '`dose:`'],
   ['quantities', 'BoundsFile', '`bounds:`'],
   ['quantities', 'MoveOnWhenFile', '`move_on_when:`'],

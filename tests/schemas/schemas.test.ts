@@ -200,7 +200,7 @@ const FILES = [
 ] as const;
 
 describe('every schema', () => {
-  test('there are six', () => {
+  test('there are seven', () => {
     expect([...schemas.keys()]).toEqual([
       'exercise.schema.json',
       'output.schema.json',
@@ -208,6 +208,7 @@ describe('every schema', () => {
       'plan.schema.json',
       'practice.schema.json',
       'quantities.schema.json',
+      'translation.schema.json',
     ]);
   });
 
@@ -510,6 +511,14 @@ describe('the output', () => {
     right: side,
     middle: null,
   };
+  const grade = {
+    flesch_kincaid: 4.2,
+    smog: 6.1,
+    sentences: 90,
+    words: 700,
+    syllables: 900,
+    long_words: 12,
+  };
   const show = (shortDay: unknown, change: unknown = null) => ({
     plan: 'M-0412',
     weeks: [
@@ -533,6 +542,10 @@ describe('the output', () => {
         change: { all: change, strength: null },
       },
     ],
+    reading: {
+      sheet: shortDay === null ? null : grade,
+      exercises: { 'heel-raise': grade },
+    },
   });
 
   test.each<[string, unknown]>([

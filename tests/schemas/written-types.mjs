@@ -5,7 +5,7 @@ import { fileURLToPath } from 'node:url';
 import { compile } from 'json-schema-to-typescript';
 
 const root = new URL('../../', import.meta.url);
-const FILES = ['practice', 'exercise', 'plan', 'people'];
+const FILES = ['practice', 'exercise', 'translation', 'plan', 'people'];
 const SHARED = 'quantities';
 // What a type cannot say; the validator and the reader hold to it.
 const UNSAID = new Set([

@@ -5,6 +5,8 @@ import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { parse } from 'yaml';
 import { compile } from '../../src/build.ts';
+import { withSheetReading } from '../../src/handouts/sheet-reading.ts';
+import { loadWording } from '../../src/handouts/wording.ts';
 import { memoryFolder } from '../../src/load/folder.ts';
 import { exampleFiles } from '../support/example-files.ts';
 
@@ -20,7 +22,9 @@ describe('a sound plan', () => {
     const code = file.replace('.yaml', '');
     const text = readFileSync(join(here, 'plans', file), 'utf8');
     const files = { ...exampleFiles('saltmarsh'), [`plans/${file}`]: text };
-    const { findings } = compile(memoryFolder(files), { plans: [code], exercises: [] });
+    const folder = memoryFolder(files);
+    const compiled = compile(folder, { plans: [code], exercises: [] });
+    const { findings } = withSheetReading(compiled, loadWording(folder, compiled).value, true);
     const checks = [
       ...new Set(findings.filter(({ accepted }) => !accepted).map(({ check }) => check)),
     ].sort();

@@ -30,12 +30,17 @@ export interface Ran {
 }
 
 /** Runs one command line in a folder, as a person would in a terminal of 100 columns. */
-export function runIn(cwd: string, args: readonly string[], today = '2026-10-20'): Ran {
+export function runIn(
+  cwd: string,
+  args: readonly string[],
+  today = '2026-10-20',
+  env: Readonly<Record<string, string>> = {},
+): Ran {
   let out = '';
   let err = '';
   const status = main(args, {
     cwd,
-    env: { PATH: process.env.PATH },
+    env: { PATH: process.env.PATH, ...env },
     today,
     out: {
       write: (text) => {

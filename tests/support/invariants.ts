@@ -4,7 +4,7 @@
 import { compile, errorsOf, FolderUnusable } from '../../src/build.ts';
 import type { Finding } from '../../src/finding/finding.ts';
 import { positionOf } from '../../src/finding/place.ts';
-import { NO_LAST_TIME } from '../../src/handouts/last-time.ts';
+import { NO_LAST_TIMES } from '../../src/handouts/last-time.ts';
 import { type Printing, pagesOf } from '../../src/handouts/pages.ts';
 import { loadWording } from '../../src/handouts/wording.ts';
 import { memoryFolder } from '../../src/load/folder.ts';
@@ -58,7 +58,7 @@ function heldOf(files: Files): Held {
     ...findings.flatMap((one) => findingFaults(one, files)),
     ...toldTwice(findings),
     ...printFaults(
-      { compiled, templates, wording: wording.value, lastTime: NO_LAST_TIME },
+      { compiled, templates, wording: wording.value, lastTimes: NO_LAST_TIMES },
       findings,
     ),
   ];

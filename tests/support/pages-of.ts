@@ -3,7 +3,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { type Compiled, compile } from '../../src/build.ts';
 import { positionOf } from '../../src/finding/place.ts';
-import { NO_LAST_TIME } from '../../src/handouts/last-time.ts';
+import { NO_LAST_TIMES } from '../../src/handouts/last-time.ts';
 import { pagesOf, pathsOf } from '../../src/handouts/pages.ts';
 import { loadWording } from '../../src/handouts/wording.ts';
 import { memoryFolder } from '../../src/load/folder.ts';
@@ -46,7 +46,7 @@ function pagesOfCompiled(files: Files, compiled: Compiled): MadePages {
     compiled,
     templates,
     wording: wording.value,
-    lastTime: NO_LAST_TIME,
+    lastTimes: NO_LAST_TIMES,
   });
   if (!outcome.ok) throw new Error(outcome.finding.message);
   const { files: texts, sheetNumber } = outcome.pages;

@@ -30,6 +30,8 @@ export interface ChangesView {
   readonly none: string | null;
   /** "3 changes, 2 of them on the sheet." */
   readonly count: string;
+  /** Said where weeks that are over are left out. */
+  readonly over: string | null;
   /** What it comes to: minutes by week, sets by muscle; none where no number changes. */
   readonly effects: readonly TableView[];
 }
@@ -70,15 +72,50 @@ export function changesView(input: ChangesInput, words: Words): ChangesView {
     between: words.say('changes.plan-between', { plan: plan.id, from, to }),
     sheet: sheetSentence(input, words),
     troubles,
-    groups: groupsOf(all, words),
+    groups: groupsOf(
+      all.map((change) => fromWeek(change, changes.firstWeek)),
+      words,
+    ),
+    over:
+      changes.firstWeek > 1 && hasPast(changes)
+        ? words.say('changes.over', { week: String(changes.firstWeek) })
+        : null,
     none: noneSentence(presence, all.length + effect.length + troubles.length, words),
     count: words.say('changes.count', {
       n: all.length,
       count: String(all.length),
       shown: String(all.filter(({ isOnSheet }) => isOnSheet).length),
     }),
-    effects: effectTables(changes, words),
+    effects: effectTables(
+      {
+        ...changes,
+        effect: effect
+          .filter(isAhead(changes))
+          .map((change) => fromWeek(change, changes.firstWeek)),
+      },
+      words,
+    ),
   };
+}
+
+/** Weeks that are over are of no use to a reader, unless nothing else changed. */
+export function fromWeek<T extends Change>(change: T, first: number): T {
+  const steps = change.steps.flatMap((step) => {
+    if (step.weeks === null || step.weeks[0] >= first) return [step];
+    const [, last] = step.weeks;
+    return last < first ? [] : [{ ...step, weeks: [first, last] as const }];
+  });
+  return steps.length === 0 ? change : { ...change, steps };
+}
+
+function isAhead({ firstWeek }: PlanChanges): (change: Change) => boolean {
+  return ({ steps }) => steps.some(({ weeks }) => weeks === null || weeks[1] >= firstWeek);
+}
+
+function hasPast({ changes, effect, firstWeek }: PlanChanges): boolean {
+  return [...changes, ...effect].some(({ steps }) =>
+    steps.some(({ weeks }) => weeks !== null && weeks[0] < firstWeek),
+  );
 }
 
 function noneSentence(
@@ -122,24 +159,26 @@ function kindOf({ before, after }: Subject): ChangeGroup['kind'] {
 }
 
 function headingOf({ kind, before, after }: Subject, words: Words): string {
-  const say = ({ id, name }: Named) => words.say(`changes.subjects.${kind}`, { id, name });
-  if (!before || !after) {
-    const subject = say((before ?? after) as Named);
-    return words.say(before ? 'changes.gone-subject' : 'changes.new-subject', { subject });
-  }
-  const [then, now] = [say(before), say(after)];
-  return then === now ? now : words.say('changes.both-subjects', { before: then, after: now });
+  const said = (id: string, name: string) => words.say(`changes.subjects.${kind}`, { id, name });
+  const both = (one: string, other: string) =>
+    one === other ? other : words.say('changes.step', { before: one, after: other });
+  if (before && after) return said(both(before.id, after.id), both(before.name, after.name));
+  const { id, name } = (before ?? after) as Named;
+  return words.say(before ? 'changes.gone-subject' : 'changes.new-subject', {
+    subject: said(id, name),
+  });
 }
 
 function lineOf(change: JudgedChange, words: Words): ChangeLine {
   const { isOnSheet } = change;
   return {
-    ...textOf(change, words),
+    ...changeText(change, words),
     remark: isOnSheet === false ? words.say('changes.off-sheet') : null,
   };
 }
 
-function textOf(
+/** A change without its subject; of a list, its name, then what is gone and what is new. */
+export function changeText(
   { aspect, side, steps }: Change,
   words: Words,
 ): Pick<ChangeLine, 'text' | 'details'> {

@@ -72,6 +72,8 @@ function weekSteps(
     if (run && isNext && run.then === then && run.now === now) run.last = week;
     else runs.push({ first: week, last: week, then, now });
   }
+  const lastRun = runs.at(-1);
+  if (lastRun) lastRun.last = heldUntil(lastRun, before, after);
   const differing = runs.filter(({ then, now }) => then !== now);
   const lines = (text: string) => (text === '' ? [] : [text]);
   return differing.map(({ first, last, then, now }) => ({
@@ -79,4 +81,17 @@ function weekSteps(
     before: lines(then),
     after: lines(now),
   }));
+}
+
+/** A plan that became longer or shorter: as long as the version that goes on holds its value. */
+function heldUntil(
+  { last, then, now }: { last: number; then: string; now: string },
+  before: ReadonlyMap<number, string>,
+  after: ReadonlyMap<number, string>,
+): number {
+  const holds = (week: number) =>
+    after.has(week) ? after.get(week) === now : before.has(week) && before.get(week) === then;
+  let held = last;
+  while (holds(held + 1)) held += 1;
+  return held;
 }

@@ -6,18 +6,25 @@ import type { Change, Step } from './change.ts';
 import type { PlanChanges } from './plan-changes.ts';
 import { weeksText } from './plan-facts.ts';
 
-export function effectTables({ effect, weeks }: PlanChanges, words: Words): readonly TableView[] {
+export function effectTables(
+  { effect, weeks, firstWeek }: PlanChanges,
+  words: Words,
+): readonly TableView[] {
   const isOfMuscle = ({ subject }: Change) =>
     /^sets /.test(subject.after?.id ?? subject.before?.id ?? '');
   const minutes = effect.filter((change) => !isOfMuscle(change));
   const muscles = effect.filter(isOfMuscle);
   return [
-    ...(minutes.length === 0 ? [] : [minutesTable(minutes, weeks, words)]),
+    ...(minutes.length === 0 ? [] : [minutesTable(minutes, [firstWeek, weeks], words)]),
     ...(muscles.length === 0 ? [] : [musclesTable(muscles, words)]),
   ];
 }
 
-function minutesTable(changes: readonly Change[], last: number, words: Words): TableView {
+function minutesTable(
+  changes: readonly Change[],
+  [first, last]: readonly [number, number],
+  words: Words,
+): TableView {
   const cellsIn = (week: number) =>
     changes.map(({ steps }) => {
       const step = steps.find(
@@ -25,9 +32,10 @@ function minutesTable(changes: readonly Change[], last: number, words: Words): T
       );
       return step ? stepText(step, words) : '';
     });
-  const weeks = Array.from({ length: last }, (_, at) => {
-    const cells = cellsIn(at + 1);
-    return { week: at + 1, value: cells.some((cell) => cell !== '') ? cells : null };
+  const weeks = Array.from({ length: Math.max(0, last - first + 1) }, (_, at) => {
+    const week = first + at;
+    const cells = cellsIn(week);
+    return { week, value: cells.some((cell) => cell !== '') ? cells : null };
   });
   return {
     heading: words.say('changes.effect.minutes'),

@@ -30,6 +30,7 @@ export function levelFacts(level: Level, words: Words): readonly Fact[] {
     whole('harder', level.harder, SHOWN),
     whole('picture', level.picture && pictureText(level.picture), SHOWN),
     whole('figure', figureLines(level), SHOWN),
+    whole('link', level.link, SHOWN),
     whole(
       'kit-needed',
       level.kit.map((group) => looked('kit', group).join(' / ')),

@@ -5,10 +5,10 @@ import { closed } from '../words/amounts.ts';
 import { doseSentence } from '../words/dose-sentence.ts';
 import type { Change, Named, Subject } from './change.ts';
 import { compareFacts } from './compare-facts.ts';
-import type { Fact, Section } from './fact.ts';
+import { type Fact, type Section, whole } from './fact.ts';
 import { itemFacts, weeksOf } from './item-facts.ts';
 import { windowsText } from './plan-facts.ts';
-import type { FactSetting } from './session-facts.ts';
+import { type FactSetting, firstSchedule } from './session-facts.ts';
 
 const SHOWN: readonly Section[] = ['exercises', 'growth', 'days', 'putReady'];
 
@@ -21,16 +21,22 @@ export function itemChanges(
   return [
     ...items.removed.map((one) => presence(one, then, 'before')),
     ...items.added.map((one) => presence(one, now, 'after')),
-    ...items.pairs.flatMap(({ before, after }) =>
-      compareFacts(
+    ...items.pairs.flatMap(({ before, after }) => {
+      const isMoved = then.placeNow(before).session !== after.session;
+      return compareFacts(
         { kind: 'item', before: named(before, then), after: named(after, now) },
-        itemFacts(before, then),
-        itemFacts(after, now),
-      ),
-    ),
+        [...itemFacts(before, then), ...(isMoved ? [howOften(before, then)] : [])],
+        [...itemFacts(after, now), ...(isMoved ? [howOften(after, now)] : [])],
+      );
+    }),
     ...splits.flatMap((split) => splitChanges(split, then, now)),
     ...orderChanges(matched, then, now),
   ];
+}
+
+/** An item that moved to another session is done as often as that one is. */
+function howOften({ session }: ItemPlace, setting: FactSetting): Fact {
+  return whole('days', firstSchedule(session, setting), SHOWN);
 }
 
 function named({ session, item }: ItemPlace, { words }: FactSetting): Named {

@@ -3,11 +3,12 @@
 import type { ItemWeek, PlanNumbers, SideWork } from '../../compute/numbers.ts';
 import type { ItemPlace } from '../../diff/match.ts';
 import type { Dial, DoseKey, DoseLayer } from '../../model/dose.ts';
-import type { Item } from '../../model/plan.ts';
+import type { Item, ItemEntry, ItemSettings } from '../../model/plan.ts';
 import { THOUSANDTHS } from '../../units/number.ts';
 import { DOSE_KEYS, durationShown, valueShown } from '../record/clinic-dose.ts';
 import { plainNumber } from '../words/plain-number.ts';
 import type { Words } from '../words/words.ts';
+import { aspectLine } from './aspect-line.ts';
 import { byWeek, type Fact, type Section, whole } from './fact.ts';
 import { gateText } from './gate-text.ts';
 import { DATED, windowsText } from './plan-facts.ts';
@@ -17,8 +18,9 @@ const SHOWN: readonly Section[] = ['exercises', 'growth', 'days', 'putReady'];
 const LANES = ['left', 'right'] as const;
 
 export function itemFacts(place: ItemPlace, setting: FactSetting): readonly Fact[] {
-  const { session, part, item } = place;
+  const { item } = place;
   const { numbers, words, idNow } = setting;
+  const { session, part } = setting.placeNow(place);
   const rules = [
     whole(
       'place',
@@ -33,7 +35,7 @@ export function itemFacts(place: ItemPlace, setting: FactSetting): readonly Fact
     whole('climb', item.climb?.map((dial) => dialText(dial, words)) ?? [], ['growth']),
     whole(
       'climb-every',
-      item.climbEvery === undefined ? null : plainNumber(item.climbEvery, 0, words),
+      item.climb && item.climb.length > 0 ? everyText(item.climbEvery ?? 1, words) : null,
       ['growth'],
     ),
   ];
@@ -43,6 +45,11 @@ export function itemFacts(place: ItemPlace, setting: FactSetting): readonly Fact
     whole('exercise', `${name} (${idNow(id)})`, SHOWN),
     ...(numbers ? weekFacts(item, numbers, words) : writtenFacts(place, words)),
   ];
+}
+
+/** "every 2 weeks". */
+function everyText(weeks: number, words: Words): string {
+  return words.say('changes.every-weeks', { n: weeks, count: plainNumber(weeks, 0, words) });
 }
 
 function weekFacts(item: Item, numbers: PlanNumbers, words: Words): readonly Fact[] {
@@ -145,26 +152,68 @@ function laneWeeks(
 
 /** Without numbers: what the plan's own lines say, layer by layer. */
 function writtenFacts({ item }: ItemPlace, words: Words): readonly Fact[] {
-  const layers: readonly [Fact['side'], DoseLayer | null | undefined][] = [
-    [null, item.dose],
-    ['left', item.sides?.left],
-    ['right', item.sides?.right],
-  ];
   return [
     whole('level', item.level.name ?? item.level.id, SHOWN),
     whole('side', item.only ?? item.level.sides, SHOWN),
-    ...layers.flatMap(([side, layer]) =>
-      DOSE_KEYS.map((key) => ({
-        ...whole(
-          key,
-          layer?.values[key] === undefined ? null : valueShown(key, layer.values, words),
-          SHOWN,
-        ),
-        side,
-      })),
+    whole('order', item.order && words.say(`changes.orders.${item.order}`), SHOWN),
+    ...layersOf(item).flatMap(([side, layer]) =>
+      DOSE_KEYS.map((key) => ({ ...whole(key, writtenValue(layer, key, words), SHOWN), side })),
     ),
+    whole('sides-why', item.sides?.why, []),
     whole('note', item.note, SHOWN),
+    whole('priority', item.priority && words.say(`changes.priorities.${item.priority}`), []),
+    whole('gate', item.moveOnWhen && gateText(item.moveOnWhen, words), ['growth']),
+    whole('advance', item.advance && words.say(`changes.advances.${item.advance}`), ['growth']),
+    whole(
+      'from-week',
+      item.fromWeek.map((entry) => entryText(entry, words)),
+      SHOWN,
+    ),
   ];
+}
+
+type Layers = readonly (readonly [Fact['side'], DoseLayer | null | undefined])[];
+
+function layersOf({ dose, sides }: ItemSettings): Layers {
+  return [
+    [null, dose],
+    ['left', sides?.left],
+    ['right', sides?.right],
+  ];
+}
+
+function writtenValue(layer: DoseLayer | null | undefined, key: DoseKey, words: Words) {
+  if (layer?.unset.includes(key)) return words.say('changes.unset');
+  return layer?.values[key] === undefined ? null : valueShown(key, layer.values, words);
+}
+
+/** "week 4: level one leg, sets 2". */
+function entryText(entry: ItemEntry, words: Words): string {
+  const named = (aspect: string, value: string | null | undefined, side: Fact['side'] = null) =>
+    value === null || value === undefined ? [] : [aspectLine(aspect, side, value, words)];
+  const said = [
+    ...named('level', entry.level && (entry.level.name ?? entry.level.id)),
+    ...named('side', entry.only),
+    ...named('order', entry.order && words.say(`changes.orders.${entry.order}`)),
+    ...layersOf(entry).flatMap(([side, layer]) =>
+      DOSE_KEYS.flatMap((key) => named(key, writtenValue(layer, key, words), side)),
+    ),
+    ...named('note', entry.note),
+    ...named('priority', entry.priority && words.say(`changes.priorities.${entry.priority}`)),
+    ...named('gate', entry.moveOnWhen && gateText(entry.moveOnWhen, words)),
+    ...named('advance', entry.advance && words.say(`changes.advances.${entry.advance}`)),
+    ...named(
+      'climb',
+      entry.climb &&
+        (entry.climb.map((dial) => dialText(dial, words)).join('; ') || words.say('changes.unset')),
+    ),
+    ...named(
+      'climb-every',
+      entry.climbEvery === undefined ? null : everyText(entry.climbEvery, words),
+    ),
+  ];
+  const week = words.say('changes.week', { week: String(entry.week) });
+  return [week, ...said].join('; ');
 }
 
 /** "reps by 2 to 14, then sets start again". */

@@ -4,6 +4,7 @@ import type { PlanNumbers } from '../../compute/numbers.ts';
 import { type MatchedPlan, matchPlans } from '../../diff/match.ts';
 import type { Plan, Session } from '../../model/plan.ts';
 import type { Practice } from '../../model/practice.ts';
+import { painOf } from '../sheet/safety-view.ts';
 import type { SheetView } from '../sheet/sheet-view.ts';
 import { shownOf } from '../sheet/shown-week.ts';
 import type { Words } from '../words/words.ts';
@@ -15,7 +16,7 @@ import { itemChanges } from './item-changes.ts';
 import { measures, without } from './number-facts.ts';
 import { DATED, planFacts } from './plan-facts.ts';
 import { practiceFacts } from './practice-facts.ts';
-import { type FactSetting, partFacts, sessionFacts } from './session-facts.ts';
+import { type FactSetting, firstSchedule, partFacts, sessionFacts } from './session-facts.ts';
 import { differingSections, sentencesOf } from './sheet-sections.ts';
 
 /** A plan in one version, with the settings and the sheet of that version. */
@@ -34,6 +35,8 @@ export interface PlanChanges {
   readonly effect: readonly Change[];
   /** Of the longer version. */
   readonly weeks: number;
+  /** The week that the later sheet shows: what lies before it is over. */
+  readonly firstWeek: number;
 }
 
 export interface Comparing {
@@ -51,15 +54,24 @@ export function planChanges(
   const { words, renamed } = comparing;
   const matched = matchPlans(before.plan, after.plan, renamed);
   const hasNumbers = before.numbers !== null && after.numbers !== null;
-  const setting = ({ plan, numbers }: PlanVersion, idNow: FactSetting['idNow']): FactSetting => ({
+  const setting = (
+    { plan, numbers }: PlanVersion,
+    idNow: FactSetting['idNow'],
+    placeNow: FactSetting['placeNow'],
+  ): FactSetting => ({
     plan,
+    placeNow,
     // Both are told the same way, or nothing could be compared.
     numbers: hasNumbers ? numbers : null,
     words,
     idNow,
   });
-  const then = setting(before, (id) => renamed.get(id) ?? id);
-  const now = setting(after, (id) => id);
+  const then = setting(before, (id) => renamed.get(id) ?? id, placesNow(matched));
+  const now = setting(
+    after,
+    (id) => id,
+    (place) => place,
+  );
   const changes = [
     ...compareFacts(
       subjectOf(
@@ -72,8 +84,14 @@ export function planChanges(
     ),
     ...compareFacts(
       subjectOf('plan', planName(before.plan), planName(after.plan)),
-      [...planFacts(before.plan, words), ...(hasNumbers ? weekShown(before, words) : [])],
-      [...planFacts(after.plan, words), ...(hasNumbers ? weekShown(after, words) : [])],
+      [
+        ...planFacts(before.plan, painOf(before.plan, before.practice), words),
+        ...(hasNumbers ? weekShown(before, words) : []),
+      ],
+      [
+        ...planFacts(after.plan, painOf(after.plan, after.practice), words),
+        ...(hasNumbers ? weekShown(after, words) : []),
+      ],
     ),
     ...sessionChanges(matched, then, now),
     ...itemChanges(matched, then, now),
@@ -84,7 +102,18 @@ export function planChanges(
     changes: [...judged, ...untold(judged, before, after, words)],
     effect: hasNumbers ? effectOf(before, after, matched, words) : [],
     weeks: Math.max(before.plan.weeks, after.plan.weeks),
+    firstWeek: after.numbers ? shownOf(after.numbers).week.week : 1,
   };
+}
+
+/** Session and part as the later version has them, so that a new name alone is no move. */
+function placesNow({ sessions, parts }: MatchedPlan): FactSetting['placeNow'] {
+  const session = new Map(sessions.pairs.map((pair) => [pair.before, pair.after] as const));
+  const part = new Map(parts.pairs.map((pair) => [pair.before.part, pair.after.part] as const));
+  return (place) => ({
+    session: session.get(place.session) ?? place.session,
+    part: part.get(place.part) ?? place.part,
+  });
 }
 
 /** The same changes, as the way back has them. */
@@ -134,21 +163,17 @@ function sessionChanges(
   now: FactSetting,
 ): readonly Change[] {
   const sessionNamed = ({ id, name }: Session) => named(id, name ?? id);
-  const came = (session: Session, isThere: boolean): Change => ({
-    subject: isThere
-      ? subjectOf('session', null, sessionNamed(session))
-      : subjectOf('session', sessionNamed(session), null),
-    aspect: 'presence',
-    side: null,
-    steps: [
-      {
-        weeks: null,
-        before: isThere ? [] : [session.name ?? session.id],
-        after: isThere ? [session.name ?? session.id] : [],
-      },
-    ],
-    shows: DATED,
-  });
+  const came = (session: Session, isThere: boolean): Change => {
+    const name = sessionNamed(session);
+    const lines = [firstSchedule(session, isThere ? now : then)];
+    return {
+      subject: subjectOf('session', isThere ? null : name, isThere ? name : null),
+      aspect: 'presence',
+      side: null,
+      steps: [{ weeks: null, before: isThere ? [] : lines, after: isThere ? lines : [] }],
+      shows: DATED,
+    };
+  };
   return [
     ...sessions.removed.map((one) => came(one, false)),
     ...sessions.added.map((one) => came(one, true)),

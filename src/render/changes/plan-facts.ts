@@ -18,12 +18,15 @@ export const DATED: readonly Section[] = [
   'normal',
 ];
 
-export function planFacts(plan: Plan, words: Words): readonly Fact[] {
+/** `pain` are the ranges that hold for it: its own, or the practice's. */
+export function planFacts(plan: Plan, pain: PainRanges | null, words: Words): readonly Fact[] {
   const { limits, profile, visits } = plan;
   const list = (kind: 'kit' | 'positions' | 'concerns', ids: readonly string[]) =>
     ids.map((id) => words.look(kind, id) ?? id);
   return [
+    whole('code', plan.id, []),
     whole('title', plan.title, ['head']),
+    whole('handout-language', plan.handoutLanguage, ['language']),
     whole('by', plan.by, ['head']),
     whole('person', plan.person, ['head']),
     whole('last-visit', visits.at(-1)?.date, [...DATED, 'footer']),
@@ -36,6 +39,7 @@ export function planFacts(plan: Plan, words: Words): readonly Fact[] {
     whole('next-visit', plan.nextVisit, ['head', 'tick']),
     whole('weeks', plainNumber(plan.weeks, 0, words), DATED),
     whole('affected', words.say(`clinic.affected.${plan.affected}`), ['exercises', 'growth']),
+    whole('print', plan.print === 'large' ? words.say('changes.large-print') : null, []),
     whole('goals', plan.goals, ['goals']),
     whole(
       'profile',
@@ -50,7 +54,7 @@ export function planFacts(plan: Plan, words: Words): readonly Fact[] {
     whole('positions-to-avoid', list('positions', limits.positionsToAvoid), []),
     whole('concerns', list('concerns', limits.concerns), []),
     whole('precautions', plan.precautions, ['putReady']),
-    whole('pain', plan.pain && painText(plan.pain, words), ['safety', 'growth']),
+    whole('pain', pain && painText(pain, words), ['safety', 'growth', 'exercises']),
     whole('stop-if', plan.stopIfAlso, ['safety']),
     whole('easy-weeks', plan.easyWeeks && easyText(plan.easyWeeks, words), [
       'exercises',

@@ -1,24 +1,25 @@
 // A plan as lines of facts, one fact a line, so that a line-by-line comparison of two of them reads in the
-// trade's words: for `git diff` and `git log -p`.
-import type { PlanNumbers } from '../../compute/numbers.ts';
+// trade's words: for `git diff` and `git log -p`. Only what the plan itself says: what the library says
+// may have changed since.
 import { placesOf } from '../../diff/match.ts';
 import type { Plan } from '../../model/plan.ts';
-import { runsOf } from '../record/table-view.ts';
 import { exerciseName } from '../sheet/exercise-view.ts';
 import type { Words } from '../words/words.ts';
 import { aspectLine } from './aspect-line.ts';
 import type { Fact } from './fact.ts';
 import { itemFacts } from './item-facts.ts';
-import { planFacts, weeksText } from './plan-facts.ts';
+import { planFacts } from './plan-facts.ts';
 import { type FactSetting, partFacts, sessionFacts } from './session-facts.ts';
 
-/** The lines; what is not set takes none. Without numbers, what is written takes their place. */
-export function planInWords(
-  plan: Plan,
-  numbers: PlanNumbers | null,
-  words: Words,
-): readonly string[] {
-  const setting: FactSetting = { plan, numbers, words, idNow: (id) => id };
+/** The lines; what is not set takes none. */
+export function planInWords(plan: Plan, words: Words): readonly string[] {
+  const setting: FactSetting = {
+    plan,
+    numbers: null,
+    words,
+    idNow: (id) => id,
+    placeNow: (place) => place,
+  };
   const heading = (kind: string, id: string, name: string) =>
     words.say(`changes.subjects.${kind}`, { id, name });
   const block = (title: string, facts: readonly Fact[]) => {
@@ -27,7 +28,7 @@ export function planInWords(
   };
   const items = placesOf(plan);
   return [
-    ...block(heading('plan', plan.id, plan.title), planFacts(plan, words)).slice(1),
+    ...block(heading('plan', plan.id, plan.title), planFacts(plan, plan.pain, words)).slice(1),
     ...plan.sessions.flatMap((session) => [
       ...block(
         heading('session', session.id, session.name ?? session.id),
@@ -59,7 +60,7 @@ function factLines(facts: readonly Fact[], words: Words): readonly string[] {
     const texts = (side: Fact['side']) =>
       facts
         .filter((fact) => fact.aspect === aspect && fact.side === side)
-        .flatMap(({ value }) => valueTexts(value, words));
+        .flatMap(({ value }) => (value.kind === 'whole' ? value.lines : []));
     const line = (side: Fact['side'], these: readonly string[]) =>
       these.map((text) => aspectLine(aspect, side, text, words));
     const [none, left, right] = [texts(null), texts('left'), texts('right')];
@@ -68,21 +69,4 @@ function factLines(facts: readonly Fact[], words: Words): readonly string[] {
       return [...line(null, none), ...line(null, left)];
     return [...line(null, none), ...line('left', left), ...line('right', right)];
   });
-}
-
-/** A list takes a line for each entry; weeks that are alike share one. */
-function valueTexts(value: Fact['value'], words: Words): readonly string[] {
-  if (value.kind === 'whole') return value.lines;
-  const weeks = [...value.byWeek].map(([week, text]) => ({
-    week,
-    value: text === '' ? null : text,
-  }));
-  const runs = runsOf(weeks);
-  const [only, other] = runs;
-  if (!only) return [];
-  if (!other && weeks.every((week) => week.value !== null)) return [only.value];
-  const texts = runs.map(({ first, last, value: text }) =>
-    words.say('changes.in-weeks', { text, weeks: weeksText(first, last, words) }),
-  );
-  return [texts.join('; ')];
 }

@@ -19,7 +19,7 @@ export function practiceFacts(practice: Practice, words: Words): readonly Fact[]
     whole('get-in-touch', practice.getInTouch, ['safety']),
     whole('stop-if', practice.stopIf, ['safety']),
     whole('language', practice.language, ['language']),
-    whole('pain', painText(practice.pain, words), ['safety', 'growth']),
+    whole('pain', painText(practice.pain, words), []),
     whole('settles-by', words.say(`changes.settles-by.${practice.settlesBy}`), ['safety']),
     whole('timing-move', seconds(timing.move), DOSED),
     whole('timing-pause', seconds(timing.pause), DOSED),

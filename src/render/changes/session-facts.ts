@@ -1,6 +1,6 @@
 // The facts of a session and of a part: when, how often, rounds and gaps, week by week.
 import type { PartWeek, PlanNumbers, SessionWeek } from '../../compute/numbers.ts';
-import type { Part, Plan, Session } from '../../model/plan.ts';
+import type { Part, Plan, Session, SessionEntry } from '../../model/plan.ts';
 import type { Interval } from '../../units/interval.ts';
 import { plainNumber, plainRange, secondsOf } from '../words/plain-number.ts';
 import { scheduleText } from '../words/schedule-words.ts';
@@ -36,6 +36,11 @@ export function sessionFacts(
         }),
         DATED,
       ),
+      whole(
+        'from-week',
+        session.fromWeek.map((entry) => entryText(entry, plan, words)),
+        DATED,
+      ),
     ];
   }
   return [
@@ -67,6 +72,44 @@ export interface FactSetting {
   readonly words: Words;
   /** The id by which both versions call an exercise, whatever its file was called. */
   readonly idNow: (exercise: string) => string;
+  /** The session and part by which both versions call a place. */
+  readonly placeNow: (place: PartPlace) => PartPlace;
+}
+
+export interface PartPlace {
+  readonly session: Session;
+  readonly part: Part;
+}
+
+/** "week 4: on Monday and Thursday". */
+function entryText(
+  { week, name, schedule, timesADay }: SessionEntry,
+  plan: Plan,
+  words: Words,
+): string {
+  const days =
+    schedule &&
+    scheduleText(words, {
+      schedule,
+      timesADay: timesADay ?? [1, 1],
+      starts: plan.starts,
+      from: plan.starts,
+    });
+  const said = [name, days].filter((one) => one !== undefined);
+  return [words.say('changes.week', { week: String(week) }), ...said].join('; ');
+}
+
+/** How often a session comes, in the first week that it is there. */
+export function firstSchedule(session: Session, { plan, numbers, words }: FactSetting): string {
+  const first = numbers?.weeks
+    .flatMap(({ sessions }) => sessions)
+    .find((one) => one.session === session);
+  return scheduleText(words, {
+    schedule: first?.schedule ?? session.schedule,
+    timesADay: first?.timesADay ?? session.timesADay ?? [1, 1],
+    starts: plan.starts,
+    from: plan.starts,
+  });
 }
 
 export function partFacts(part: Part, { numbers, words }: FactSetting): readonly Fact[] {
@@ -78,7 +121,17 @@ export function partFacts(part: Part, { numbers, words }: FactSetting): readonly
       }),
     );
   const window = whole('in-weeks', part.windows && windowsText(part.windows, words), DATED);
-  if (!numbers) return [window, whole('name', part.name, ['exercises'])];
+  if (!numbers) {
+    const { name, rounds, restBetweenRoundsMs } = part;
+    return [
+      window,
+      whole('name', name, ['exercises']),
+      whole('rounds', rounds === undefined ? null : plainNumber(rounds, 0, words), ['exercises']),
+      whole('rest-between-rounds', restBetweenRoundsMs && secondsText(restBetweenRoundsMs, words), [
+        'exercises',
+      ]),
+    ];
+  }
   return [
     window,
     byWeek(
@@ -98,12 +151,23 @@ export function partFacts(part: Part, { numbers, words }: FactSetting): readonly
       ),
       ['exercises', 'days', 'growth'],
     ),
-    byWeek(
-      'between-items',
-      inWeeks(({ betweenItemsMs }) => secondsText(betweenItemsMs, words)),
-      ['days', 'growth'],
-    ),
+    ...(hasOwnGap(part)
+      ? [
+          byWeek(
+            'between-items',
+            inWeeks(({ betweenItemsMs }) => secondsText(betweenItemsMs, words)),
+            ['days', 'growth'],
+          ),
+        ]
+      : []),
   ];
+}
+
+/** Else it is the session's, and told there. */
+function hasOwnGap({ betweenItemsMs, fromWeek }: Part): boolean {
+  return [betweenItemsMs, ...fromWeek.map((entry) => entry.betweenItemsMs)].some(
+    (gap) => gap !== undefined,
+  );
 }
 
 function secondsText(ms: Interval, words: Words): string {

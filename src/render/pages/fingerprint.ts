@@ -20,7 +20,13 @@ export function isSealIntact(page: string, hash: Hash): boolean {
   return seal !== null && seal[1] === fingerprint(page.slice(0, seal.index), hash);
 }
 
-function fingerprint(body: string, hash: Hash): string {
+/** The fingerprint that a sealed page holds; null where it holds none. */
+export function sealOf(page: string): string | null {
+  return SEAL.exec(page)?.[1] ?? null;
+}
+
+/** The fingerprint of a text. */
+export function fingerprint(body: string, hash: Hash): string {
   return [...hash(body).subarray(0, SEAL_BYTES)]
     .map((byte) => byte.toString(16).padStart(2, '0'))
     .join('');

@@ -1,13 +1,15 @@
 // Practitioner's text in a Markdown page: every sign that a reader of Markdown would act on is
 // escaped, so that a sentence comes out as it was written. Stands before the Markdown templates;
 // which sentences there are is the view's.
+import { isLinkView } from './link-code.ts';
 import { isPictureView } from './picture.ts';
 
 /** Signs that CommonMark, or its common extensions (tables, strikethrough, sums), act on anywhere. */
 const ACTIVE = /[\\`*_[\]<>&#|~$^{}]/g;
 /** What makes a list, a heading's underline or a table's rule where it opens a line. */
 const OPENS_LIST = /^[-+=:!]/;
-const OPENS_NUMBERED = /^(\d+)([.)])/;
+// A number and a point make a list only with a blank behind them.
+const OPENS_NUMBERED = /^(\d+)([.)])(?=\s|$)/;
 // Some readers turn bare addresses into links, and then show the escapes inside them.
 const OPENS_ADDRESS = /(?<=[ps]):(?=\/)|(?<=www)\.|@/gi;
 // Line ends of every kind, and the blanks that CommonMark counts as indent.
@@ -52,6 +54,8 @@ export function escapedView(view: unknown): unknown {
       caption: view.caption === null ? null : escapeMarkdown(view.caption),
     };
   }
+  // An address stands between < and >, where nothing is escaped; no sign that is let into one needs it.
+  if (isLinkView(view)) return { lead: escapeMarkdown(view.lead), address: view.address };
   if (view === null || typeof view !== 'object') return view;
   return Object.fromEntries(Object.entries(view).map(([key, value]) => [key, escapedView(value)]));
 }

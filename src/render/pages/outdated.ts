@@ -12,7 +12,8 @@ const LOOK =
 
 /**
  * The page with the words ("Outdated. Do not use.") plainly at its top, on every printed page, and
- * in the name of its window. A page that is stamped already stays as it is.
+ * in the name of its window. A page that is stamped already stays as it is. The words are the practice's,
+ * whatever direction the page is read in.
  */
 export function stamped(page: string, words: string, format: PageFormat): string {
   if (format === 'html') return stampedHtml(page, words);
@@ -26,7 +27,7 @@ function stampedHtml(page: string, words: string): string {
   const named = before
     .replace(/<title>/i, (tag) => `${tag}${text} `)
     .replace(/<\/head>/i, (tag) => `${everyPage(words)}\n${tag}`);
-  return `${named}${MARK}\n<p role="alert" style="${LOOK}">${text}</p>${after}`;
+  return `${named}${MARK}\n<p role="alert" dir="auto" style="${LOOK}">${text}</p>${after}`;
 }
 
 /** Before and after the start of the body; a page without one is stamped at its very top. */
@@ -37,7 +38,8 @@ function partedAtBody(page: string): readonly [string, string] {
 }
 
 function everyPage(words: string): string {
-  return `<style>@page { @top-center { content: "${cssText(words)}"; font: bold 16pt sans-serif; } }</style>`;
+  const isolated = `\u2068${words}\u2069`;
+  return `<style>@page { @top-center { content: "${cssText(isolated)}"; font: bold 16pt sans-serif; } }</style>`;
 }
 
 function escapeHtml(text: string): string {

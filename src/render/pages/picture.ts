@@ -1,6 +1,7 @@
-// A picture inside a page: as a data URI, so that the page asks for nothing and a drawing is never
-// part of the page's own markup. Which picture belongs where is the view's.
+// Pictures and codes inside a page: as data URIs, so that the page asks for nothing and a drawing is
+// never part of the page's own markup. Which picture belongs where is the view's.
 import type { PictureView } from '../sheet/sheet-view.ts';
+import { isLinkView, linkCode } from './link-code.ts';
 
 // Strings are built from that many bytes at a time: a call takes only so many arguments.
 const CHUNK = 8192;
@@ -29,13 +30,17 @@ function encoded(bytes: Uint8Array): string {
   return btoa(binary);
 }
 
-/** The same view with every picture as a data URI for an `img`. */
+/** The same view with every picture, and the code of every link, as a data URI for an `img`. */
 export function withPicturesInside(view: unknown): unknown {
   if (Array.isArray(view)) return view.map(withPicturesInside);
   if (isPictureView(view)) {
     const { mediaType, bytes } = view.picture;
     const source = `data:${mediaType};base64,${base64(bytes)}`;
     return { source, alt: view.alt, caption: view.caption };
+  }
+  if (isLinkView(view)) {
+    const bytes = new TextEncoder().encode(linkCode(view.address));
+    return { ...view, code: `data:image/svg+xml;base64,${base64(bytes)}` };
   }
   if (view === null || typeof view !== 'object') return view;
   return Object.fromEntries(

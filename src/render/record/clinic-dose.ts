@@ -79,7 +79,7 @@ export function valueShown(key: DoseKey, values: DoseValues, words: Words): stri
     case 'load':
       return load ? formatLoad(load) : '';
     case 'range':
-      return (range ?? []).map((degrees) => plainNumber(degrees, 0, words)).join('–');
+      return range ? plainRange(range, 0, words) : '';
     case 'until':
       return words.say('clinic.tired');
     default:

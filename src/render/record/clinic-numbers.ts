@@ -125,7 +125,7 @@ function itemNumbers(
       heading: words.say('clinic.items.heading', { exercise: item.exercise.name, item: item.id }),
       columns: ITEM_COLUMNS.map((column) => words.say(`clinic.items.${column}`)),
       rows: runsOf(rows).flatMap((run) =>
-        run.value.map((cells): RowView => ({ head: weeksShown(run), cells })),
+        run.value.map((cells): RowView => ({ head: weeksShown(run, words), cells })),
       ),
       none: words.say('clinic.items.none'),
     },
@@ -194,7 +194,7 @@ export function musclesTable({ weeks }: PlanNumbers, words: Words): TableView {
         };
       });
       const head = words.look('muscles', muscle) ?? muscle;
-      return runsOf(byWeek).map((run) => ({ head, cells: [weeksShown(run), ...run.value] }));
+      return runsOf(byWeek).map((run) => ({ head, cells: [weeksShown(run, words), ...run.value] }));
     }),
     none: words.say('clinic.muscles.none'),
   };

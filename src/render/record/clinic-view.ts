@@ -5,10 +5,12 @@ import type { Finding } from '../../finding/finding.ts';
 import { positionOf } from '../../finding/place.ts';
 import type { Plan } from '../../model/plan.ts';
 import type { Practice } from '../../model/practice.ts';
+import type { TextGrade } from '../../readability/text-grade.ts';
 import { type ChartView, muscleCharts, weekCharts } from '../charts/clinic-charts.ts';
 import type { SentencesView, SheetView } from '../sheet/sheet-view.ts';
+import { commaText } from '../words/amounts.ts';
 import type { WordValues } from '../words/pattern.ts';
-import { minutesOf, NOTHING, plainRange } from '../words/plain-number.ts';
+import { minutesOf, NOTHING, plainNumber, plainRange } from '../words/plain-number.ts';
 import type { Words } from '../words/words.ts';
 import {
   musclesTable,
@@ -57,9 +59,14 @@ export interface ClinicInput {
   readonly numbers: PlanNumbers;
   /** All of this plan, accepted ones too. */
   readonly findings: readonly Finding[];
+  /** As it reads in the practice's language. */
   readonly sheet: SheetView;
+  /** What the sheet itself is worded with. */
+  readonly sheetWords: Words;
   readonly shortDay: SentencesView | null;
   readonly sheetNumber: string;
+  /** How the sheet reads as handed out; null where it is not in English. */
+  readonly reading: TextGrade | null;
   readonly words: Words;
 }
 
@@ -99,22 +106,27 @@ export function clinicView(input: ClinicInput): ClinicView {
   };
 }
 
-function facts({ practice, plan, words, sheetNumber }: ClinicInput): string[] {
+function facts(input: ClinicInput): string[] {
+  const { practice, plan, words, sheetNumber, reading } = input;
   const say = (key: string, values: WordValues) => words.say(`clinic.facts.${key}`, values);
   const { timeMs, kit, positionsToAvoid, concerns } = plan.limits;
   const named = (kind: 'kit' | 'positions' | 'concerns', ids: readonly string[]) =>
-    ids.map((id) => words.look(kind, id) ?? id).join(', ');
+    commaText(
+      words,
+      ids.map((id) => words.look(kind, id) ?? id),
+    );
   const by = plan.by === null ? undefined : practice.practitioners.get(plan.by);
   const profile = [plan.profile.ageBand, plan.profile.training].filter((one) => one !== null);
   return [
     plan.person === plan.id
       ? say('plan', { plan: plan.id, number: sheetNumber })
       : say('plan-of-person', { plan: plan.id, person: plan.person, number: sheetNumber }),
+    ...languageFact(input),
     ...(by ? [say('by', { by })] : []),
     say('weeks', { n: plan.weeks, weeks: String(plan.weeks), starts: plan.starts }),
     say('next-visit', { date: plan.nextVisit ?? NOTHING }),
     say('affected', { side: words.say(`clinic.affected.${plan.affected}`) }),
-    ...(profile.length > 0 ? [say('profile', { profile: profile.join(', ') })] : []),
+    ...(profile.length > 0 ? [say('profile', { profile: commaText(words, profile) })] : []),
     ...(concerns.length > 0 ? [say('concerns', { concerns: named('concerns', concerns) })] : []),
     ...(timeMs === null
       ? []
@@ -123,7 +135,22 @@ function facts({ practice, plan, words, sheetNumber }: ClinicInput): string[] {
     ...(positionsToAvoid.length > 0
       ? [say('positions', { positions: named('positions', positionsToAvoid) })]
       : []),
+    reading === null
+      ? words.say('clinic.facts.reading-english-only')
+      : say('reading', {
+          flesch_kincaid: plainNumber(reading.fleschKincaid, 1, words),
+          smog: plainNumber(reading.smog, 1, words),
+        }),
   ];
+}
+
+/** Said where the sheet is in another language than its record. */
+function languageFact({ words, sheetWords }: ClinicInput): readonly string[] {
+  const { language, reviewedBy } = sheetWords;
+  if (language === words.language) return [];
+  return reviewedBy === null
+    ? [words.say('clinic.facts.language-unreviewed', { language })]
+    : [words.say('clinic.facts.language', { language, by: reviewedBy })];
 }
 
 function visitsTable(plan: Plan, words: Words): TableView {

@@ -156,7 +156,7 @@ function indexedPlan(
   const week = numbers.weeks.find((one) => one.week === now);
   return {
     name: `${plan.id}: ${plan.title}`,
-    weeks: weeksShown(plan, today, words).split(/(?<=[,;])\s+/),
+    weeks: weeksShown(plan, today, words).split(/(?<=[,;،؛])\s+/),
     nextVisit: nextVisitShown(plan, today, words),
     lastVisit: plan.visits.at(-1)?.date ?? '',
     minutes: week ? minutesShown(week, words) : '',

@@ -1,4 +1,6 @@
 // A table of the record, worded: what the clinic copy and the list of handouts are made of.
+import { plainRange } from '../words/plain-number.ts';
+import type { Words } from '../words/words.ts';
 
 export interface TableView {
   readonly heading: string;
@@ -39,6 +41,6 @@ export function runsOf<T>(weeks: readonly { week: number; value: T | null }[]): 
 }
 
 /** "3", or "3–5". */
-export function weeksShown({ first, last }: Run<unknown>): string {
-  return first === last ? String(first) : `${first}–${last}`;
+export function weeksShown({ first, last }: Run<unknown>, words: Words): string {
+  return plainRange([first, last], 0, words);
 }

@@ -2,18 +2,19 @@
 // sheet before, why, what it comes to now.
 import type { PlanNumbers } from '../../compute/numbers.ts';
 import type { Practice } from '../../model/practice.ts';
-import type { ChangesView } from '../changes/changes-view.ts';
+import { changesInShort } from '../changes/changes-in-short.ts';
+import type { PlanChanges } from '../changes/plan-changes.ts';
 import { shownOf } from '../sheet/shown-week.ts';
 import { closed, minutesText } from '../words/amounts.ts';
 import { scheduleText } from '../words/schedule-words.ts';
-import { lowered, raised, type Words } from '../words/words.ts';
+import { raised, type Words } from '../words/words.ts';
 
 export interface VisitNoteInput {
   readonly practice: Practice;
   readonly numbers: PlanNumbers;
   readonly sheetNumber: string | null;
-  /** Since the last handover before this visit; null where none is known. */
-  readonly changes: { readonly since: string; readonly view: ChangesView } | null;
+  /** Since the sheet that was handed over before; null where none is known. */
+  readonly changes: { readonly since: string; readonly changes: PlanChanges } | null;
   readonly words: Words;
 }
 
@@ -42,17 +43,11 @@ export function visitNote({
   ].join(' ');
 }
 
-/** The dates of the visits are said beside; what was accepted concerns no person. */
 function changesText(
-  { since, view }: NonNullable<VisitNoteInput['changes']>,
+  { since, changes }: NonNullable<VisitNoteInput['changes']>,
   words: Words,
 ): string {
-  const told = view.groups.map(({ heading, lines }) => {
-    const texts = lines.map(({ text, details }) =>
-      [text, ...details.map(lowered)].join(' ').replace(/[.:]$/, ''),
-    );
-    return closed(words, `${heading}: ${texts.join('; ')}`);
-  });
+  const told = changesInShort(changes, words);
   return told.length === 0
     ? words.say('note.nothing-changed', { date: since })
     : words.say('note.changed', { date: since, changes: told.join(' ') });

@@ -1,5 +1,5 @@
 // One exercise as the sheet shows it: name, position, picture, how much, then how to do it.
-import type { Level } from '../../model/exercise.ts';
+import { type Level, levelIn } from '../../model/exercise.ts';
 import type { PainRanges } from '../../model/practice.ts';
 import { closed, commaText, rangeText } from '../words/amounts.ts';
 import { raised, type Words } from '../words/words.ts';
@@ -9,10 +9,8 @@ import type { ExerciseView, PictureView } from './sheet-view.ts';
 
 /** "Heel raise: both feet". */
 export function exerciseName(words: Words, level: Level): string {
-  const exercise = level.exerciseName;
-  return level.name === null
-    ? exercise
-    : words.say('sheet.exercise-name', { exercise, level: level.name });
+  const { exerciseName: exercise, name } = levelIn(level, words.language);
+  return name === null ? exercise : words.say('sheet.exercise-name', { exercise, level: name });
 }
 
 /** The practitioner's own picture, else the figure of the side that the dose names first, else none. */
@@ -33,7 +31,7 @@ export function exerciseView(
   { carryOn }: PainRanges,
   alsoIn: readonly string[] = [],
 ): ExerciseView {
-  const { level } = slot.item;
+  const level = levelIn(slot.item.level, words.language);
   const name = exerciseName(words, level);
   const position = words.look('positions', level.position);
   const ended = (text: string) => closed(words, text);
@@ -56,6 +54,14 @@ export function exerciseView(
             text: ended(level.harder),
             pain: rangeText(words, carryOn),
           }),
+    link:
+      level.link === null
+        ? null
+        : {
+            lead: words.say('sheet.link'),
+            address: level.link,
+            codeAlt: words.say('sheet.link-code'),
+          },
     alsoIn:
       alsoIn.length === 0
         ? null

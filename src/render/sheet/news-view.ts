@@ -1,29 +1,21 @@
-// What is new since the sheet that the person has: exercises that came, changed or went, days, and the
-// rules of stopping. Held against what the old sheet asks for on the same day, so that a step which that
-// sheet had announced is no news.
-
-import type { PlanNumbers } from '../../compute/numbers.ts';
+// What is new since the sheet that the person has: the rules of stopping, exercises that came, changed or
+// went, days. Held against what the old sheet asks for on the same day, so that a step which that sheet
+// had announced is no news.
+import type { SessionWeek } from '../../compute/numbers.ts';
 import { type MatchedPlan, matchPlans } from '../../diff/match.ts';
-import type { Item } from '../../model/plan.ts';
-import type { Practice } from '../../model/practice.ts';
-import { weekOf } from '../../units/day.ts';
-import { closed, numberText } from '../words/amounts.ts';
+import { practiceIn } from '../../model/practice.ts';
+import { type Day, weekOf } from '../../units/day.ts';
+import { closed } from '../words/amounts.ts';
 import { plainDayText } from '../words/date-words.ts';
 import { scheduleText } from '../words/schedule-words.ts';
-import { lanesOf } from '../words/side-words.ts';
 import type { Words } from '../words/words.ts';
 import { sessionName } from './days-view.ts';
+import { type ExerciseNews, exerciseNews, forebears } from './exercise-news.ts';
 import { type Numbering, type Slot, slotsOf } from './exercise-slots.ts';
-import { exerciseName, exerciseView } from './exercise-view.ts';
-import { painOf, safetyView } from './safety-view.ts';
-import type { SentencesView } from './sheet-view.ts';
-import type { Shown } from './shown-week.ts';
-
-/** A version of the plan that a sheet was handed over of. */
-export interface LastTime {
-  readonly practice: Practice;
-  readonly numbers: PlanNumbers;
-}
+import { exerciseName } from './exercise-view.ts';
+import type { NewsInput } from './news-input.ts';
+import { safetyView } from './safety-view.ts';
+import type { ReasonsView, SafetyView, SentencesView } from './sheet-view.ts';
 
 export interface News {
   readonly view: SentencesView;
@@ -31,46 +23,26 @@ export interface News {
   readonly marks: ReadonlyMap<number, 'new' | 'changed'>;
 }
 
-export interface NewsInput {
-  readonly words: Words;
-  readonly practice: Practice;
-  readonly numbers: PlanNumbers;
-  readonly shown: Shown;
-  readonly slots: readonly Slot[];
-  readonly numbering: Numbering;
-  readonly last: LastTime;
-}
-
-type Line = { readonly kind: 'new' | 'changed'; readonly number: number; readonly text: string };
-
-export function newsOf(input: NewsInput): News {
-  const { words, numbers, slots, shown, last } = input;
-  const before = oldSlots(input);
+export function newsOf(all: NewsInput): News {
+  const input = {
+    ...all,
+    last: { ...all.last, practice: practiceIn(all.last.practice, all.words.language) },
+  };
+  const { words, numbers, slots, last } = input;
   const matched = matchPlans(last.numbers.plan, numbers.plan, new Map());
-  const partner = partners(matched);
-  const lines = slots.flatMap((slot) => lineOf(input, slot, before, partner));
-  const gone = before.filter(
-    ({ item: { item } }) =>
-      !slots.some(
-        (slot) =>
-          partner(slot.item.item).includes(item) && slot.item.item.exercise.id === item.exercise.id,
-      ),
-  );
-  const dropped = [...new Set(gone.map(({ item }) => exerciseName(words, item.level)))].filter(
-    (name) => !slots.some(({ item }) => exerciseName(words, item.level) === name),
-  );
+  const before = oldSlots(input);
+  const lines = exerciseNews(input, before, matched);
   const sentences = [
-    ...onceEach(lines),
-    ...dropped.map((name) => words.say('news.gone', { name })),
-    ...daySentences(input, matched),
     ...ruleSentences(input),
+    ...onceEach(lines),
+    ...goneSentences(words, slots, before, matched),
+    ...daySentences(input, matched),
   ];
-  const date = plainDayText(words, last.numbers.plan.visits.at(-1)?.date ?? shown.visit);
   return {
     view: {
       heading: words.say('news.heading'),
       sentences: [
-        words.say('news.since', { date }),
+        words.say('news.since', { date: plainDayText(words, last.date) }),
         ...(sentences.length > 0 ? sentences : [words.say('news.nothing')]),
       ],
     },
@@ -78,81 +50,26 @@ export function newsOf(input: NewsInput): News {
   };
 }
 
-/** What the old version asks for on the first day of the new sheet; its last week, where that is over. */
-function oldSlots({ words, shown, last: { numbers } }: NewsInput): readonly Slot[] {
+/** The week of the old version on the first day of the new sheet; its last, where that is over. */
+function oldWeek({ shown, last: { numbers } }: NewsInput) {
   const { plan, weeks } = numbers;
   const at = Math.min(Math.max(weekOf(plan.starts, shown.from), 1), plan.weeks);
-  const week = weeks.find((one) => one.week === at);
-  return week ? slotsOf(week, plan, words) : [];
+  return weeks.find((one) => one.week === at);
 }
 
-/** The items of the old version that an item of the new one goes on from. */
-function partners({ items, splits }: MatchedPlan): (item: Item) => readonly Item[] {
-  const pairs = [
-    ...items.pairs.map(({ before, after }) => [before.item, after.item] as const),
-    ...splits.flatMap(({ whole, left, right, isJoined }) =>
-      [left, right].map((half) =>
-        isJoined ? ([half.item, whole.item] as const) : ([whole.item, half.item] as const),
-      ),
-    ),
-  ];
-  return (item) => pairs.flatMap(([old, now]) => (now === item ? [old] : []));
-}
-
-function lineOf(
-  { words, numbering, practice, numbers, last }: NewsInput,
-  slot: Slot,
-  before: readonly Slot[],
-  partner: (item: Item) => readonly Item[],
-): readonly Line[] {
-  const number = numbering.bySlot.get(slot.id);
-  if (number === undefined) return [];
-  const old = before.find(({ item }) => partner(slot.item.item).includes(item.item));
-  const name = exerciseName(words, slot.item.level);
-  const say = (kind: Line['kind'], key: string): Line => ({
-    kind,
-    number,
-    text: words.say(`news.${key}`, { number: numberText(words, number), name }),
-  });
-  if (!old || old.item.item.exercise.id !== slot.item.item.exercise.id) return [say('new', 'new')];
-  if (old.item.level.id !== slot.item.level.id) return [say('changed', 'level')];
-  const how = (one: Slot, { plan }: PlanNumbers, from: Practice) => {
-    const { steps, avoid, picture, easier, harder, feel } = exerciseView(
-      words,
-      one,
-      number,
-      painOf(plan, from),
-    );
-    return JSON.stringify([
-      steps,
-      avoid,
-      picture?.alt,
-      easier,
-      harder,
-      feel,
-      picture?.picture.file,
-    ]);
-  };
-  const sides = (one: Slot) => JSON.stringify(lanesOf(one.item, words).map(({ side }) => side));
-  return [
-    // A side comes first, and always in a sentence of its own.
-    ...(sides(old) === sides(slot) ? [] : [say('changed', 'side')]),
-    ...(old.dose === slot.dose ? [] : [say('changed', 'dose')]),
-    ...(old.note === slot.note &&
-    how(old, last.numbers, last.practice) === how(slot, numbers, practice)
-      ? []
-      : [say('changed', 'how')]),
-  ];
+function oldSlots(input: NewsInput): readonly Slot[] {
+  const week = oldWeek(input);
+  return week ? slotsOf(week, input.last.numbers.plan, input.words) : [];
 }
 
 /** An exercise of two sessions is told of once. */
-function onceEach(lines: readonly Line[]): readonly string[] {
+function onceEach(lines: readonly ExerciseNews[]): readonly string[] {
   return [...new Set([...lines].sort((a, b) => a.number - b.number).map(({ text }) => text))];
 }
 
 /** New only where it is new wherever it stands. */
 function marksOf(
-  lines: readonly Line[],
+  lines: readonly ExerciseNews[],
   slots: readonly Slot[],
   { bySlot }: Numbering,
 ): ReadonlyMap<number, 'new' | 'changed'> {
@@ -165,51 +82,108 @@ function marksOf(
   return marks;
 }
 
-function daySentences(
-  { words, numbers, shown, last }: NewsInput,
-  { sessions }: MatchedPlan,
+/** Exercises of the old version that no exercise of the sheet goes on from. */
+function goneSentences(
+  words: Words,
+  slots: readonly Slot[],
+  before: readonly Slot[],
+  matched: MatchedPlan,
 ): readonly string[] {
-  const { plan } = numbers;
-  const at = Math.min(
-    Math.max(weekOf(last.numbers.plan.starts, shown.from), 1),
-    last.numbers.plan.weeks,
-  );
-  const old = last.numbers.weeks.find((week) => week.week === at)?.sessions ?? [];
-  const now = shown.week.sessions;
-  const before = (id: string) => {
-    const pair = sessions.pairs.find(({ after }) => after.id === id);
+  const from = forebears(matched);
+  const isGoneOn = ({ item: { item } }: Slot) =>
+    slots.some(
+      (slot) =>
+        slot.item.item.exercise.id === item.exercise.id &&
+        from(slot.item.item).some((one) => one.item === item),
+    );
+  const nameOf = ({ item }: Slot) => exerciseName(words, item.level);
+  const gone = new Set(before.filter((slot) => !isGoneOn(slot)).map(nameOf));
+  return [...gone]
+    .filter((name) => !slots.some((slot) => nameOf(slot) === name))
+    .map((name) => words.say('news.gone', { name }));
+}
+
+function daySentences(input: NewsInput, { sessions, items }: MatchedPlan): readonly string[] {
+  const { words, numbers, shown, last } = input;
+  const old = oldWeek(input)?.sessions ?? [];
+  const before = (now: SessionWeek) => {
+    const pair = sessions.pairs.find(({ after }) => after === now.session);
     return pair && old.find(({ session }) => session === pair.before);
   };
-  const days = ({ schedule, timesADay }: (typeof now)[number], starts: string) =>
-    scheduleText(words, { schedule, timesADay, starts, from: shown.from });
-  const changed = now.flatMap((session) => {
-    const was = before(session.session.id);
-    const name = sessionName(words, plan, session);
-    if (!was) return [words.say('news.session-new', { name })];
-    const isSame = days(was, last.numbers.plan.starts) === days(session, plan.starts);
-    return isSame
-      ? []
-      : [words.say('news.days', { name, days: closed(words, days(session, plan.starts)) })];
+  const days = ({ schedule, timesADay }: SessionWeek, starts: Day) =>
+    closed(words, scheduleText(words, { schedule, timesADay, starts, from: shown.from }));
+  const changed = shown.week.sessions.flatMap((session) => {
+    const was = before(session);
+    const name = sessionName(words, numbers.plan, session);
+    const now = days(session, numbers.plan.starts);
+    if (!was) return [words.say('news.session-new', { name, days: now })];
+    const oldName = sessionName(words, last.numbers.plan, was);
+    return [
+      ...(oldName === name ? [] : [words.say('news.session-renamed', { old: oldName, name })]),
+      ...(days(was, last.numbers.plan.starts) === now
+        ? []
+        : [words.say('news.days', { name, days: now })]),
+      ...(isReordered(was, session, items) ? [words.say('news.order', { name })] : []),
+    ];
   });
   const gone = old.filter(
-    ({ session }) => !now.some((one) => before(one.session.id)?.session === session),
+    ({ session }) => !shown.week.sessions.some((one) => before(one)?.session === session),
   );
+  const goneNames = gone.map((session) => sessionName(words, last.numbers.plan, session));
+  return [...changed, ...goneNames.map((name) => words.say('news.session-gone', { name }))];
+}
+
+/** Whether what both versions of a session have is done in another order. */
+function isReordered(was: SessionWeek, now: SessionWeek, items: MatchedPlan['items']): boolean {
+  const done = ({ parts }: SessionWeek) =>
+    parts.flatMap((part) => part.items.map(({ item }) => item));
+  const [old, fresh] = [done(was), done(now)];
+  const common = items.pairs.filter(
+    ({ before, after }) => old.includes(before.item) && fresh.includes(after.item),
+  );
+  const inOrder = [...common].sort(
+    (a, b) => old.indexOf(a.before.item) - old.indexOf(b.before.item),
+  );
+  return inOrder.some(
+    ({ after }, at) =>
+      at > 0 &&
+      fresh.indexOf(after.item) < fresh.indexOf(inOrder[at - 1]?.after.item ?? after.item),
+  );
+}
+
+/** When to stop, whom to call, what to take care of: first that it changed, then what is new. */
+function ruleSentences({ words, practice, numbers: { plan }, last }: NewsInput): readonly string[] {
+  const [then, now] = [
+    boxLines(safetyView(words, last.numbers.plan, last.practice)),
+    boxLines(safetyView(words, plan, practice)),
+  ];
+  const care = last.numbers.plan.precautions;
+  const isSame = (a: readonly string[], b: readonly string[]) => a.join('\n') === b.join('\n');
+  const fresh = (a: readonly string[], b: readonly string[]) => b.filter((one) => !a.includes(one));
   return [
-    ...changed,
-    ...gone.map((session) =>
-      words.say('news.session-gone', { name: sessionName(words, last.numbers.plan, session) }),
+    ...(isSame(then, now) ? [] : [words.say('news.safety')]),
+    ...fresh(then, now).map((text) => words.say('news.rule', { text: closed(words, text) })),
+    ...(isSame(care, plan.precautions) ? [] : [words.say('news.care')]),
+    ...fresh(care, plan.precautions).map((text) =>
+      words.say('news.rule', { text: closed(words, text) }),
     ),
   ];
 }
 
-/** When to stop, whom to call, what to take care of. */
-function ruleSentences({ words, practice, numbers: { plan }, last }: NewsInput): readonly string[] {
-  const box = (one: NewsInput['numbers']['plan'], from: Practice) =>
-    JSON.stringify(safetyView(words, one, from));
-  const care = (precautions: readonly string[]) => JSON.stringify(precautions);
-  const old = last.numbers.plan;
+/** Each line of the box as it can be read alone. */
+function boxLines({
+  pain,
+  stopIf,
+  getInTouchIf,
+  contact,
+  emergencyIf,
+}: SafetyView): readonly string[] {
+  const reasons = ({ lead, reasons: all }: ReasonsView) => all.map((reason) => `${lead} ${reason}`);
   return [
-    ...(box(old, last.practice) === box(plan, practice) ? [] : [words.say('news.safety')]),
-    ...(care(old.precautions) === care(plan.precautions) ? [] : [words.say('news.care')]),
+    ...pain,
+    ...reasons(stopIf),
+    contact,
+    ...(getInTouchIf ? reasons(getInTouchIf) : []),
+    ...reasons(emergencyIf),
   ];
 }

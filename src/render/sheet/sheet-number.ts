@@ -53,8 +53,15 @@ export function inKeyOrder(value: unknown): unknown {
   }
   if (Array.isArray(value)) return value.map(inKeyOrder);
   if (value === null || typeof value !== 'object') return value;
-  const keys = Object.keys(value).sort();
+  const keys = Object.keys(value)
+    .sort()
+    .filter((key) => !isUnshownLink(key, value));
   return keys.map((key) => [key, inKeyOrder(value[key as keyof typeof value])]);
+}
+
+/** A sheet without links keeps the number that it had before there were any. */
+function isUnshownLink(key: string, value: object): boolean {
+  return key === 'link' && value[key as keyof typeof value] === null;
 }
 
 function wholeNumber(bytes: Uint8Array): bigint {

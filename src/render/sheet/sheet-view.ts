@@ -31,6 +31,8 @@ export interface SheetView {
 }
 
 export interface HeadView {
+  /** That nobody has checked the words, in the sheet's language and in English. Null where somebody has. */
+  readonly unreviewed: UnreviewedView | null;
   readonly practice: string;
   readonly contact: string;
   /** "Your practitioner: R. Kestrel, physiotherapist". */
@@ -42,6 +44,12 @@ export interface HeadView {
   readonly dates: string;
   /** "Next visit: Wednesday 6 January 2027." */
   readonly nextVisit: string | null;
+}
+
+export interface UnreviewedView {
+  readonly text: string;
+  /** Null where `text` is in English. */
+  readonly english: string | null;
 }
 
 /** A heading and sentences below it. */
@@ -139,6 +147,8 @@ export interface ExerciseView {
   readonly easier: string | null;
   /** "Too easy, and pain stayed at 0 to 3? Hold a bag in one hand." */
   readonly harder: string | null;
+  /** More about it at an address. */
+  readonly link: LinkView | null;
   /** "Also part of: Wake up." Null where one session has it. */
   readonly alsoIn: string | null;
 }
@@ -149,6 +159,14 @@ export interface PictureView {
   readonly alt: string;
   /** Which side is shown, and whether it is held; null for the practitioner's own picture. */
   readonly caption: string | null;
+}
+
+export interface LinkView {
+  /** "More about this exercise:" */
+  readonly lead: string;
+  readonly address: string;
+  /** What a person who cannot see the code is told. */
+  readonly codeAlt: string;
 }
 
 export interface GrowthView {

@@ -2,7 +2,7 @@
 // The sections have files of their own; here they come together in the order of the contract.
 import type { PlanNumbers } from '../../compute/numbers.ts';
 import type { Plan } from '../../model/plan.ts';
-import type { Person, Practice } from '../../model/practice.ts';
+import { type Person, type Practice, practiceIn } from '../../model/practice.ts';
 import { closed } from '../words/amounts.ts';
 import { fullDayText, plainDayText } from '../words/date-words.ts';
 import { kitTexts, laterKitTexts } from '../words/kit-words.ts';
@@ -11,7 +11,8 @@ import { sessionView } from './days-view.ts';
 import { exerciseSessions } from './exercise-groups.ts';
 import { numbered, type Slot, slotsOf } from './exercise-slots.ts';
 import { growthView } from './growth-view.ts';
-import { type LastTime, newsOf } from './news-view.ts';
+import type { LastTime } from './news-input.ts';
+import { newsOf } from './news-view.ts';
 import { painOf, safetyView } from './safety-view.ts';
 import type { HeadView, PutReadyView, SentencesView, SheetView } from './sheet-view.ts';
 import { type Shown, shownOf } from './shown-week.ts';
@@ -30,7 +31,8 @@ export interface SheetInput {
 
 /** The sheet of a plan in the week of its last visit. */
 export function sheetView(input: SheetInput): SheetView {
-  const { practice, plan, numbers, person, words, last = null } = input;
+  const { plan, numbers, person, words, last = null } = input;
+  const practice = practiceIn(input.practice, words.language);
   const shown = shownOf(numbers);
   const slotsByWeek = new Map(
     numbers.weeks.map((week) => [week.week, slotsOf(week, plan, words)] as const),
@@ -112,6 +114,7 @@ function headView(
   const practitioner = plan.by === null ? null : (practice.practitioners.get(plan.by) ?? null);
   const from = fullDayText(words, shown.from);
   return {
+    unreviewed: words.unreviewed,
     practice: practice.name,
     contact: practice.contact,
     practitioner: practitioner === null ? null : words.say('sheet.practitioner', { practitioner }),

@@ -29,7 +29,10 @@ export function changesText(view: ChangesView, screen: ChangesScreen): string {
       ...lines.flatMap((line) => lineTexts(line, screen)),
     ].join('\n'),
   );
-  return [head, ...groups, ...view.effects.map((table) => effectText(table, screen))].join('\n\n');
+  const over = view.over === null ? [] : [paint.dim(prose(view.over, width))];
+  return [head, ...groups, ...over, ...view.effects.map((table) => effectText(table, screen))].join(
+    '\n\n',
+  );
 }
 
 /** The words say it too. */

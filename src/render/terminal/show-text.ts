@@ -1,5 +1,6 @@
 // The numbers of a plan for the terminal: `carryover show <plan>`. What the plan is, its weeks, how often
 // and how long by session, the items, the weekly sets by muscle. Rounded here and nowhere before.
+import { gradeText, type PlanReading } from '../../check/reading-grade.ts';
 import type { PlanNumbers, SessionWeek, WeekNumbers } from '../../compute/numbers.ts';
 import type { Plan, Session } from '../../model/plan.ts';
 import type { Practice } from '../../model/practice.ts';
@@ -18,6 +19,7 @@ export interface ShowInput extends Screen {
   readonly practice: Practice;
   readonly plan: Plan;
   readonly numbers: PlanNumbers;
+  readonly reading: PlanReading;
   /** Whether it goes elsewhere than to a terminal: then bars are of plain signs. */
   readonly isPlain: boolean;
 }
@@ -36,7 +38,7 @@ export function showText(input: ShowInput): string {
       body,
     ].join('\n');
   const sections = [
-    titleText(plan, screen),
+    titleText(plan, input.reading, screen),
     section('Weeks', weeksLead(input.isPlain), weeksText(plan, numbers, screen)),
     section('Sessions', 'Times a week x minutes each time.', sessionsText(plan, numbers, screen)),
     ...plan.sessions.map((session, i) =>
@@ -72,7 +74,7 @@ function itemsLead({ timing }: Practice): string {
   return `For one time through the session. Where a dose names no move or pause, the practice's timing holds: move ${move}, pause ${pause}.`;
 }
 
-function titleText(plan: Plan, { width, paint }: Screen): string {
+function titleText(plan: Plan, reading: PlanReading, { width, paint }: Screen): string {
   const { starts, weeks, nextVisit, closed, limits } = plan;
   const last = addDays(starts, 7 * weeks - 1);
   const facts = [
@@ -88,10 +90,18 @@ function titleText(plan: Plan, { width, paint }: Screen): string {
   return [
     ...prose(`${plan.id}: ${plan.title}`, width).split('\n').map(paint.bold),
     prose(facts.join(' '), width),
+    prose(readingText(reading), width),
     ...(closed
       ? prose(`Closed ${closed.date}: ${closed.why}`, width).split('\n').map(paint.warn)
       : []),
   ].join('\n');
+}
+
+function readingText({ sheet, exercises }: PlanReading): string {
+  if (sheet === null) return 'Reading grade of the sheet: worked out for English only.';
+  const hardest = exercises.toSorted((a, b) => b.grade.fleschKincaid - a.grade.fleschKincaid)[0];
+  const exercise = hardest ? ` Hardest exercise: ${hardest.id}, ${gradeText(hardest.grade)}.` : '';
+  return `Reading grade of the sheet: ${gradeText(sheet)}.${exercise}`;
 }
 
 function weekWords({ starts, weeks }: Plan, day: string): string {

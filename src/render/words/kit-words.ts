@@ -73,7 +73,7 @@ function loadKit(words: Words, { item }: Slot, plan: Plan): readonly Thing[] {
 function kitOfLoad(words: Words, load: Load, oneRepMax: Load | null): readonly Thing[] {
   switch (load.kind) {
     case 'band':
-      return [{ text: words.say('sheet.band', { band: load.band }), isWeight: false }];
+      return [{ text: words.say('sheet.band', { band: words.band(load.band) }), isWeight: false }];
     case 'mass': {
       const weight = weightText(words, load.unit, load.amount);
       const count = numberText(words, load.pieces);

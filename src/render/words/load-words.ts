@@ -12,7 +12,7 @@ const PAIR = 2;
 export function loadText(words: Words, load: Load, oneRepMax: Load | null): string {
   switch (load.kind) {
     case 'band':
-      return words.say('load.band', { band: load.band });
+      return words.say('load.band', { band: words.band(load.band) });
     case 'mass': {
       const weight = weightText(words, load.unit, load.amount);
       if (load.pieces === 1) return words.say('load.weight', { weight });

@@ -19,7 +19,7 @@ export function plainNumber(n: number, decimals: number, words: Words): string {
 /** "8–12", or "8" where both ends look the same. */
 export function plainRange([low, high]: Interval, decimals: number, words: Words): string {
   const [first, last] = [plainNumber(low, decimals, words), plainNumber(high, decimals, words)];
-  return first === last ? first : `${first}–${last}`;
+  return first === last ? first : words.say('numbers.short-range', { low: first, high: last });
 }
 
 export function secondsOf(ms: Interval): Interval {

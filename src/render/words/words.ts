@@ -8,11 +8,17 @@ export interface Words {
   /** BCP 47. */
   readonly language: string;
   readonly direction: 'ltr' | 'rtl';
+  /** Who has read the pack as a person would; null while nobody has. */
+  readonly reviewedBy: string | null;
+  /** What a sheet says of itself while nobody has: in its language, and in English where that is another. */
+  readonly unreviewed: { readonly text: string; readonly english: string | null } | null;
   /** A sentence of the pack, filled. A key that the pack lacks is a fault of the program. */
   readonly say: (key: string, values?: WordValues) => string;
   readonly has: (key: string) => boolean;
   /** What an id of the vocabulary is called; null where neither practice nor pack names it. */
   readonly look: (kind: VocabularyKind, id: string) => string | null;
+  /** What a band of the practice is called. */
+  readonly band: (name: string) => string;
 }
 
 /** What is wrong with a words pack, at a key like `dose.round`. */
@@ -29,16 +35,22 @@ export interface WordsSettings {
   readonly language: string;
   /** The shipped English pack: it says which keys and placeholders there are. */
   readonly shipped: unknown;
+  /** Whether the pack itself ships: then it is sound (a test says so), and taking every sentence apart is slow. */
+  readonly isShipped?: boolean;
   /** The practice's own words for ids, as in its vocabulary; they win. */
   readonly own?: Readonly<Record<VocabularyKind, ReadonlyMap<string, string>>>;
+  /** The practice's bands by name, where they are called otherwise in this language. */
+  readonly bands?: ReadonlyMap<string, string>;
 }
 
 const VOCABULARY = 'vocabulary';
+/** A name, and no sentence. */
+const REVIEWED_BY = 'reviewed_by';
+const UNREVIEWED = 'sheet.unreviewed';
 
 /** A pack as a plain object of nested strings, checked against the shipped one. */
 export function wordsFrom(pack: unknown, settings: WordsSettings): WordsReading {
-  // The shipped pack is sound (a test says so), and taking every sentence apart is slow.
-  if (pack === settings.shipped) {
+  if (pack === settings.shipped || settings.isShipped) {
     const texts = flattened(pack, []);
     const shippedPattern = (key: string) => soundPattern(texts, key, settings.language);
     return { ok: true, words: usable(texts, shippedPattern, settings) };
@@ -48,7 +60,7 @@ export function wordsFrom(pack: unknown, settings: WordsSettings): WordsReading 
   const shipped = flattened(settings.shipped, []);
   const patterns = new Map<string, Pattern>();
   for (const [key, text] of texts) {
-    if (isVocabulary(key)) continue;
+    if (isNoPattern(key)) continue;
     const reading = parsePattern(text, settings.language);
     if (reading.ok) patterns.set(key, reading.pattern);
     else problems.push({ key, message: `"${key}" is no usable pattern: ${reading.why}.` });
@@ -57,7 +69,7 @@ export function wordsFrom(pack: unknown, settings: WordsSettings): WordsReading 
     if (!texts.has(key))
       problems.push({ key, message: `"${key}" is missing; in English it is "${text}".` });
     const pattern = patterns.get(key);
-    if (pattern && !isVocabulary(key)) problems.push(...placeholderProblems(key, pattern, text));
+    if (pattern && !isNoPattern(key)) problems.push(...placeholderProblems(key, pattern, text));
   }
   for (const key of patterns.keys()) {
     if (!shipped.has(key)) problems.push({ key, message: `"${key}" is no key of a words pack.` });
@@ -81,7 +93,7 @@ function soundPattern(
 function usable(
   texts: ReadonlyMap<string, string>,
   patternOf: (key: string) => Pattern | undefined,
-  { language, own }: WordsSettings,
+  { language, shipped, own, bands }: WordsSettings,
 ): Words {
   const direction = texts.get('direction') === 'rtl' ? 'rtl' : 'ltr';
   const ready = new Map<string, Pattern['fill']>();
@@ -95,9 +107,13 @@ function usable(
     ready.set(key, fill);
     return fill;
   };
+  const reviewedBy = texts.get(REVIEWED_BY)?.trim() || null;
   return {
     language,
     direction,
+    reviewedBy,
+    unreviewed: reviewedBy === null ? unreviewedIn(texts, shipped) : null,
+    band: (name) => bands?.get(name) ?? name,
     has: (key) => texts.has(key) && !isVocabulary(key),
     say: (key, values = {}) => (ready.get(key) ?? prepared(key))(values),
     look: (kind, id) =>
@@ -106,6 +122,12 @@ function usable(
       texts.get(`${VOCABULARY}.${kind}.${id}.name`) ??
       null,
   };
+}
+
+function unreviewedIn(texts: ReadonlyMap<string, string>, shipped: unknown): Words['unreviewed'] {
+  const text = texts.get(UNREVIEWED) ?? '';
+  const english = flattened(shipped, []).get(UNREVIEWED) ?? text;
+  return { text, english: text === english ? null : english };
 }
 
 const LOWERED = '_lower';
@@ -153,6 +175,10 @@ function placeholderProblems(key: string, pattern: Pattern, shippedText: string)
       message: `"${key}" leaves out {${name}}, so the sheet would not say it.`,
     })),
   ];
+}
+
+function isNoPattern(key: string): boolean {
+  return key === REVIEWED_BY || isVocabulary(key);
 }
 
 function isVocabulary(key: string): boolean {
