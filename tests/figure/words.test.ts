@@ -54,7 +54,7 @@ const ROWS: readonly Row[] = [
     sides: ['left'],
   },
   {
-    says: 'Made. Sit. Right ankle, pointing the foot down: from 2 degrees up to 35 degrees. | Shown with the right leg. Then the same with the left leg.',
+    says: 'Made. Sit. Right ankle, pointing the foot down: from 2 degrees up to 35 degrees. | Shown with the right leg. Then with the left leg.',
     made: {
       start: { angles: { knee_flexion: 0, hip_flexion: 80, ankle_dorsiflexion: 2 } },
       end: { angles: { ankle_dorsiflexion: -35 } },

@@ -8,8 +8,16 @@ const LEFT_TO_RIGHT = '\u2066';
 const END = '\u2069';
 
 /** "555 0142", "+44 20 7946 0000", "(555) 0142", "+5550142". */
-const GROUPED =
-  /(?:\(\+?\d{3,}\)[ \u00a0-]?|\+)?\d+(?:[ \u00a0/-]\d+)+|\(\+?\d{3,}\)[ \u00a0-]?\d+|\+\d+/g;
+const GROUPED = new RegExp(
+  [
+    // Not inside a sheet number: "TCR3 4M9N" keeps its order by its letters, which signs would part.
+    '(?<![A-Za-z0-9])(?:',
+    '(?:\\(\\+?\\d{3,}\\)[ \u00a0-]?|\\+)?\\d+(?:[ \u00a0/-]\\d+)+',
+    '|\\(\\+?\\d{3,}\\)[ \u00a0-]?\\d+|\\+\\d+',
+    ')(?![A-Za-z0-9])',
+  ].join(''),
+  'g',
+);
 
 /** What no eye reads: addresses of links and names of places in the page. */
 const UNREAD = new Set(['dial', 'file', 'id', 'language', 'direction']);

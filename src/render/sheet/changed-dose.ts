@@ -46,5 +46,10 @@ function unchanged(before: DoseSettings, now: DoseSettings): ReadonlySet<Extra> 
       if (a !== b) stays.delete(extra);
     }
   }
+  // Left unsaid on two sides that differ in it, their turns would read as the same.
+  for (const extra of [...stays]) {
+    const texts = new Set([...is.values()].map((extras) => extras.get(extra)));
+    if (texts.size > 1) stays.delete(extra);
+  }
   return stays;
 }

@@ -19,6 +19,9 @@ function pictureView(words: Words, { item }: Slot, name: string): PictureView | 
   if (level.picture !== null) {
     return { picture: level.picture, alt: words.say('sheet.picture', { name }), caption: null };
   }
+  const works = [item.left, item.right, item.middle];
+  // A figure shows the whole way; one that goes further than this dose may is worse than none.
+  if (works.some((work) => work?.dose.values.range)) return null;
   const sides = (['left', 'right'] as const).filter((side) => item[side] !== null);
   return figureView(words, level, name, item.sides === 'each' ? sides : []);
 }
