@@ -7,8 +7,9 @@ import type { DiffedPlan } from '../handouts/plan-diff.ts';
 import { withPeopleOf } from '../handouts/version.ts';
 import { nearest } from '../load/did-you-mean.ts';
 import { diskFolder, type Folder } from '../load/folder.ts';
-import { GitTrouble, openRepository, type Repository } from '../load/git.ts';
+import { openRepository, type Repository } from '../load/git.ts';
 import { loadRegister, type RegisterRow } from '../load/register.ts';
+import { GitTrouble } from '../load/run-git.ts';
 import { type OpenFolder, pathIn, type Session, UsageError } from './session.ts';
 
 export interface DiffOptions {

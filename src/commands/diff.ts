@@ -4,7 +4,7 @@ import { templateFinding } from '../handouts/pages.ts';
 import { diffPlan, type PlanDiff, type TitledVersion, troubleText } from '../handouts/plan-diff.ts';
 import { type FolderVersion, openVersion } from '../handouts/version.ts';
 import { shippedWords } from '../handouts/wording.ts';
-import { GitTrouble } from '../load/git.ts';
+import { GitTrouble } from '../load/run-git.ts';
 import { loadTemplates } from '../load/templates.ts';
 import { type ChangesView, changesView } from '../render/changes/changes-view.ts';
 import { changesJson } from '../render/json/changes-json.ts';

@@ -2,7 +2,8 @@
 // git's own files and marked as ours, so that "init --git off" takes away just what was added.
 import { existsSync, mkdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { dirname, relative } from 'node:path';
-import { GitTrouble, openRepository } from '../load/git.ts';
+import { openRepository } from '../load/git.ts';
+import { GitTrouble } from '../load/run-git.ts';
 import { type CommandResult, openFolder, type Session, UsageError } from './session.ts';
 import { inShell } from './shell-words.ts';
 

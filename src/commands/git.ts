@@ -1,7 +1,8 @@
 // What git says of a practice folder. Without git, or outside a repository, it says nothing.
 import { type Finding, finding } from '../finding/finding.ts';
 import { fileOnly } from '../finding/place.ts';
-import { GitTrouble, openRepository } from '../load/git.ts';
+import { openRepository } from '../load/git.ts';
+import { GitTrouble } from '../load/run-git.ts';
 import type { Outside } from './session.ts';
 
 /** people.yaml and handouts/ hold names; they are never under version control. */

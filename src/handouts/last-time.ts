@@ -3,8 +3,9 @@
 import { type CompiledPlan, FolderUnusable } from '../build.ts';
 import { type Finding, finding } from '../finding/finding.ts';
 import type { Folder } from '../load/folder.ts';
-import { GitTrouble, type Repository } from '../load/git.ts';
+import type { Repository } from '../load/git.ts';
 import { loadRegister, type RegisterRow } from '../load/register.ts';
+import { GitTrouble } from '../load/run-git.ts';
 import { differingSections } from '../render/changes/sheet-sections.ts';
 import type { LastTime } from '../render/sheet/news-input.ts';
 import type { SheetView } from '../render/sheet/sheet-view.ts';

@@ -1,16 +1,11 @@
 // The one door to git: a repository around a practice folder. Old versions are read from its objects, so
 // the working tree stays as it is; nothing is changed but settings, where that is asked for.
-import { execFileSync } from 'node:child_process';
 import { createHash } from 'node:crypto';
 import { resolve } from 'node:path';
-import { compareText } from '../finding/finding.ts';
 import { parseDay } from '../units/day.ts';
-import type { Folder, FolderEntry } from './folder.ts';
-
-type Environment = Readonly<Record<string, string | undefined>>;
-
-/** Git could not answer; the message says why in a sentence without its full stop. */
-export class GitTrouble extends Error {}
+import type { Folder } from './folder.ts';
+import { type Listed, listTree, readBlobs, treeFolder } from './git-folder.ts';
+import { type Environment, entries, GitTrouble, gitIn, type Run } from './run-git.ts';
 
 /** A full commit id, in hexadecimal. */
 export type Commit = string;
@@ -41,10 +36,6 @@ export interface Repository {
   /** Path to object name, in a commit. */
   readonly objectsAt: (commit: Commit) => ReadonlyMap<string, string>;
 }
-
-const MEGABYTES = 1024 * 1024;
-/** A picture can be 5 MiB; larger objects are never read at once with others. */
-const LARGEST_TOGETHER = 256 * 1024;
 
 /** The repository that a folder lies in. Throws GitTrouble where there is no git or no repository. */
 export function openRepository(root: string, env: Environment): Repository {
@@ -114,38 +105,6 @@ function isSet(git: Run, name: string): boolean {
   );
 }
 
-type Run = (args: readonly string[], input?: string) => Buffer;
-
-function gitIn(root: string, env: Environment): Run {
-  // Variables such as GIT_DIR would point git at another repository.
-  const own = Object.fromEntries(Object.entries(env).filter(([name]) => !name.startsWith('GIT_')));
-  return (args, input) => {
-    try {
-      return execFileSync('git', [...args], {
-        cwd: root,
-        // Asking must not write: without this, `status` refreshes the index.
-        env: { ...own, LC_ALL: 'C', GIT_OPTIONAL_LOCKS: '0' },
-        stdio: ['pipe', 'pipe', 'pipe'],
-        maxBuffer: 1024 * MEGABYTES,
-        ...(input === undefined ? {} : { input }),
-      });
-    } catch (cause) {
-      throw new GitTrouble(whyOf(cause));
-    }
-  };
-}
-
-function whyOf(cause: unknown): string {
-  const { code, stderr } = cause as { code?: string; stderr?: Buffer };
-  if (code === 'ENOENT') return 'git is not installed here, or not on the PATH';
-  const said = stderr?.toString().trim() ?? '';
-  if (said.includes('not a git repository'))
-    return 'this folder is under no version control by git';
-  if (said.includes('dubious ownership'))
-    return 'git takes this folder to belong to somebody else, and reads nothing there; its "safe.directory" setting allows it';
-  return `git says: ${(said.split('\n')[0] ?? '').replace(/^fatal: /, '').replace(/\.$/, '')}`;
-}
-
 function commitOf(git: Run, rev: string): Commit {
   if (parseDay(rev).ok) return commitOfDay(git, rev);
   try {
@@ -170,107 +129,6 @@ function commitOfDay(git: Run, day: string): Commit {
     .trim();
   if (found === '') throw new GitTrouble(`nothing had been committed here by ${day}`);
   return found;
-}
-
-interface Listed {
-  readonly name: string;
-  readonly kind: FolderEntry['kind'];
-  readonly size: number;
-}
-
-function listTree(git: Run, commit: Commit, prefix: string): ReadonlyMap<string, Listed> {
-  const lines = entries(
-    git([
-      'ls-tree',
-      '-r',
-      '-z',
-      '--long',
-      '--full-tree',
-      commit,
-      ...(prefix === '' ? [] : [prefix]),
-    ]),
-  );
-  return new Map(
-    lines.flatMap((line): [string, Listed][] => {
-      const match = /^(\d+) (\w+) ([0-9a-f]+) +(\d+|-)\t([\s\S]+)$/.exec(line);
-      if (!match) return [];
-      const [, mode, , name = '', size = '0', path = ''] = match;
-      const kind = mode === '120000' ? 'link' : mode === '160000' ? 'other' : 'file';
-      return [
-        [path.slice(prefix.length), { name, kind, size: kind === 'file' ? Number(size) : 0 }],
-      ];
-    }),
-  );
-}
-
-type ReadBlobs = (names: readonly string[]) => ReadonlyMap<string, Uint8Array>;
-
-function treeFolder(
-  tree: ReadonlyMap<string, Listed>,
-  together: readonly string[],
-  read: ReadBlobs,
-): Folder {
-  const entryOf = (path: string): FolderEntry | undefined => {
-    const steps = path.split('/');
-    for (let i = 1; i <= steps.length; i += 1) {
-      const at = tree.get(steps.slice(0, i).join('/'));
-      if (at)
-        return i < steps.length && at.kind !== 'link'
-          ? undefined
-          : { path, kind: at.kind, size: at.size };
-    }
-    return undefined;
-  };
-  return {
-    list: (under) =>
-      tree.has(under)
-        ? [entryOf(under)].flatMap((one) => (one?.kind === 'link' ? [one] : []))
-        : [...tree]
-            .filter(([path]) => path.startsWith(`${under}/`))
-            .map(([path, { kind, size }]) => ({ path, kind, size }))
-            .sort((a, b) => compareText(a.path, b.path)),
-    entry: entryOf,
-    read: (path) => {
-      const one = tree.get(path);
-      if (!one) throw new Error(`there is no ${path}`);
-      const bytes = read(readTogether(tree, path, one.name, together)).get(one.name);
-      if (!bytes) throw new Error(`git has no object for ${path}`);
-      return bytes;
-    },
-  };
-}
-
-/** A process for each file is slow, so what lies under one of these folders comes as a whole. */
-function readTogether(
-  tree: ReadonlyMap<string, Listed>,
-  path: string,
-  name: string,
-  together: readonly string[],
-): readonly string[] {
-  const under = together.find((one) => path.startsWith(one));
-  if (under === undefined) return [name];
-  const others = [...tree].filter(
-    ([other, { kind, size }]) =>
-      other.startsWith(under) && kind === 'file' && size <= LARGEST_TOGETHER,
-  );
-  return [...new Set([name, ...others.map(([, one]) => one.name)])];
-}
-
-function readBlobs(git: Run, names: readonly string[], blobs: Map<string, Uint8Array>) {
-  const wanted = names.filter((name) => !blobs.has(name));
-  if (wanted.length === 0) return blobs;
-  const answer = git(['cat-file', '--batch'], `${wanted.join('\n')}\n`);
-  for (let at = 0; at < answer.length; ) {
-    const end = answer.indexOf('\n', at);
-    const [name = '', kind, size = '0'] = answer.toString('latin1', at, end).split(' ');
-    // In a partial clone an object may be out of reach.
-    if (kind === 'missing') at = end + 1;
-    else {
-      blobs.set(name, answer.subarray(end + 1, end + 1 + Number(size)));
-      at = end + 1 + Number(size) + 1;
-    }
-  }
-  return blobs;
 }
 
 function renamed(git: Run, between: readonly string[]): [string, string][] {
@@ -306,13 +164,6 @@ function statusPaths(answer: Buffer): readonly string[] {
 
 function literal(paths: readonly string[]): readonly string[] {
   return paths.map((path) => `:(literal)${path}`);
-}
-
-function entries(answer: Buffer): readonly string[] {
-  return answer
-    .toString()
-    .split('\0')
-    .filter((one) => one !== '');
 }
 
 function objectName(bytes: Uint8Array, format: string): string {
