@@ -6,13 +6,14 @@ import { fileURLToPath } from 'node:url';
 
 const EXAMPLE = fileURLToPath(new URL('../../examples/saltmarsh', import.meta.url));
 
-/** Every file below a folder of the example, by its name without ".yaml". */
+/** Every file below a folder of the example but those of another language, by its name without ".yaml". */
 function texts(under) {
   const entries = readdirSync(join(EXAMPLE, under), { recursive: true, withFileTypes: true });
   const files = entries.filter((one) => one.isFile()).map((one) => join(one.parentPath, one.name));
   return files
     .sort()
-    .map((path) => [/([^/\\]+)\.yaml$/.exec(path)?.[1], readFileSync(path, 'utf8')]);
+    .map((path) => [/([^/\\]+)\.yaml$/.exec(path)?.[1], readFileSync(path, 'utf8')])
+    .filter(([id, text]) => !id.includes('.') && !/^handout_language:/m.test(text));
 }
 
 /** The copy of an id: the first stays as it is. */
